@@ -1,0 +1,6 @@
+package setwright.job;
+
+/** A holding as drawn up. */
+public sealed interface DrawnHolding permits DrawnVise {
+    Holding.Kind kind();
+}

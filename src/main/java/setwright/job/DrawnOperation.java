@@ -1,0 +1,31 @@
+package setwright.job;
+
+import java.util.List;
+import setwright.quantity.Length;
+import setwright.quantity.Speed;
+import setwright.quantity.SpindleSpeed;
+import setwright.quantity.Typed;
+
+/** An operation as drawn up; see {@link Operation} for what each value is. */
+public record DrawnOperation(
+        String id,
+        Standing standing,
+        Operation.Kind kind,
+        List<String> features,
+        Drawn<String> cutter,
+        Drawn<String> holder,
+        Drawn<Typed<Length>> stickOut,
+        Drawn<Typed<Length>> depth,
+        Drawn<Typed<Length>> width,
+        Drawn<Operation.Direction> direction,
+        Drawn<Operation.Coolant> coolant,
+        Drawn<Operation.Method> method,
+        Drawn<Typed<SpindleSpeed>> speed,
+        Drawn<Typed<Speed>> feed,
+        Drawn<Typed<Length>> kneeHeight,
+        String reason) {
+
+    public DrawnOperation {
+        features = List.copyOf(features);
+    }
+}

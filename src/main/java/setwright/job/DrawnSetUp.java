@@ -1,0 +1,31 @@
+package setwright.job;
+
+import java.util.List;
+import java.util.Optional;
+import setwright.geometry.Side;
+
+/**
+ * A set-up as drawn up.
+ *
+ * @param standing inked where a person wrote the set-up down, pencilled where the pencil added it
+ */
+public record DrawnSetUp(
+        String id,
+        String title,
+        Standing standing,
+        Drawn<Side> up,
+        int quarterTurns,
+        DrawnHolding holding,
+        ZeroFinding datum,
+        List<DrawnOperation> operations) {
+
+    public DrawnSetUp {
+        operations = List.copyOf(operations);
+    }
+
+    public Optional<DrawnOperation> operation(String id) {
+        return operations.stream()
+                .filter(operation -> operation.id().equals(id))
+                .findFirst();
+    }
+}

@@ -1,0 +1,70 @@
+package setwright.job;
+
+import java.util.List;
+import setwright.quantity.UnitSystem;
+import setwright.shop.ShopRow;
+
+/**
+ * What is planned.
+ *
+ * @param units in which the job is shown
+ * @param numberOff how many parts
+ * @param material id of the material's row, or {@code unknown-steel}
+ * @param machine the machine as it stands before this job
+ * @param features what the drawing asks for
+ * @param setUps in working order; empty while all is pencilled
+ * @param rows copies of the shop rows that the job uses, so that it opens whole elsewhere
+ */
+public record JobPlan(
+        Title title,
+        UnitSystem units,
+        int numberOff,
+        String material,
+        Blank blank,
+        MachineAsItStands machine,
+        List<Feature> features,
+        List<SetUp> setUps,
+        List<ShopRow> rows) {
+
+    public JobPlan {
+        features = List.copyOf(features);
+        setUps = List.copyOf(setUps);
+        rows = List.copyOf(rows);
+    }
+
+    public JobPlan withTitle(Title changed) {
+        return new JobPlan(changed, units, numberOff, material, blank, machine, features, setUps, rows);
+    }
+
+    public JobPlan withUnits(UnitSystem changed) {
+        return new JobPlan(title, changed, numberOff, material, blank, machine, features, setUps, rows);
+    }
+
+    public JobPlan withNumberOff(int changed) {
+        return new JobPlan(title, units, changed, material, blank, machine, features, setUps, rows);
+    }
+
+    public JobPlan withMaterial(String changed) {
+        return new JobPlan(title, units, numberOff, changed, blank, machine, features, setUps, rows);
+    }
+
+    public JobPlan withBlank(Blank changed) {
+        return new JobPlan(title, units, numberOff, material, changed, machine, features, setUps, rows);
+    }
+
+    public JobPlan withMachine(MachineAsItStands changed) {
+        return new JobPlan(title, units, numberOff, material, blank, changed, features, setUps, rows);
+    }
+
+    public JobPlan withFeatures(List<Feature> changed) {
+        return new JobPlan(title, units, numberOff, material, blank, machine, changed, setUps, rows);
+    }
+
+    public JobPlan withSetUps(List<SetUp> changed) {
+        return new JobPlan(title, units, numberOff, material, blank, machine, features, changed, rows);
+    }
+
+    public JobPlan withRows(List<ShopRow> changed) {
+        return new JobPlan(title, units, numberOff, material, blank, machine, features, setUps, changed);
+    }
+}

@@ -1,0 +1,98 @@
+package setwright.job;
+
+import java.util.List;
+import setwright.quantity.Length;
+import setwright.quantity.Speed;
+import setwright.quantity.SpindleSpeed;
+import setwright.quantity.Typed;
+
+/**
+ * One piece of cutting in a set-up.
+ *
+ * @param features ids of the features that it makes
+ * @param cutter id of the cutter's row
+ * @param holder id of the holder's row
+ * @param stickOut holder nose to tool tip
+ * @param depth axial depth of one milling pass; depth of one peck when drilling
+ * @param width radial width of one milling pass
+ * @param direction climb or conventional
+ * @param coolant what is put on the cut
+ * @param method how it is fed or turned where there are several ways
+ * @param speed of the spindle
+ * @param feed of table or quill; for a hand feed what to aim at
+ * @param kneeHeight spindle nose over the table with the quill in
+ * @param reason why speed or feed were set by hand; empty where they were not
+ */
+public record Operation(
+        String id,
+        Kind kind,
+        List<String> features,
+        Plannable<String> cutter,
+        Plannable<String> holder,
+        Plannable<Typed<Length>> stickOut,
+        Plannable<Typed<Length>> depth,
+        Plannable<Typed<Length>> width,
+        Plannable<Direction> direction,
+        Plannable<Coolant> coolant,
+        Plannable<Method> method,
+        Plannable<Typed<SpindleSpeed>> speed,
+        Plannable<Typed<Speed>> feed,
+        Plannable<Typed<Length>> kneeHeight,
+        String reason) {
+
+    public Operation {
+        features = List.copyOf(features);
+    }
+
+    /** An operation of which only kind and features are decided. */
+    public static Operation pencilled(String id, Kind kind, List<String> features) {
+        return new Operation(
+                id,
+                kind,
+                features,
+                Plannable.pencilled(),
+                Plannable.pencilled(),
+                Plannable.pencilled(),
+                Plannable.pencilled(),
+                Plannable.pencilled(),
+                Plannable.pencilled(),
+                Plannable.pencilled(),
+                Plannable.pencilled(),
+                Plannable.pencilled(),
+                Plannable.pencilled(),
+                Plannable.pencilled(),
+                "");
+    }
+
+    /** The kinds of operation. */
+    public enum Kind {
+        FACE,
+        SPOT,
+        DRILL,
+        REAM,
+        TAP
+    }
+
+    /** Which way the edge meets the work. */
+    public enum Direction {
+        CLIMB,
+        CONVENTIONAL
+    }
+
+    /** What is put on the cut. */
+    public enum Coolant {
+        DRY,
+        BRUSHED_OIL,
+        FLOOD,
+        MIST
+    }
+
+    /** How the tool is fed or turned. */
+    public enum Method {
+        TABLE_FEED,
+        QUILL_LEVER,
+        QUILL_POWER,
+        TAP_BY_HAND_GUIDED,
+        TAP_UNDER_POWER
+    }
+}

@@ -1,0 +1,58 @@
+package setwright.job;
+
+import setwright.quantity.Length;
+import setwright.quantity.Typed;
+
+/**
+ * The part between the jaws of a vise that stands along the table, solid jaw to the column.
+ *
+ * @param vise id of the vise's row
+ * @param seat inner or outer seats of the jaws
+ * @param parallels id of the set under the part; {@link #NONE} for none
+ * @param parallelHeight which height of the set
+ * @param parallelInset outer face of each parallel to the nearer jaw; 0: against the jaw
+ * @param grip how hard it is closed
+ * @param offset middle of the part to the middle of the jaws, to the right
+ */
+public record ViseHolding(
+        Plannable<String> vise,
+        Plannable<JawSeat> seat,
+        Plannable<String> parallels,
+        Plannable<Typed<Length>> parallelHeight,
+        Plannable<Typed<Length>> parallelInset,
+        Plannable<GripAsked> grip,
+        Plannable<Typed<Length>> offset)
+        implements Holding {
+
+    /** Written in place of a set of parallels where the part sits on the vise bed. */
+    public static final String NONE = "none";
+
+    public static ViseHolding pencilled() {
+        return new ViseHolding(
+                Plannable.pencilled(),
+                Plannable.pencilled(),
+                Plannable.pencilled(),
+                Plannable.pencilled(),
+                Plannable.pencilled(),
+                Plannable.pencilled(),
+                Plannable.pencilled());
+    }
+
+    /** Where the jaws are screwed on. */
+    public enum JawSeat {
+        INBOARD,
+        OUTBOARD
+    }
+
+    /** How hard the vise is closed, as asked at the handle; never a handle torque. */
+    public enum GripAsked {
+        SNUG,
+        FIRM,
+        HARD
+    }
+
+    @Override
+    public Kind kind() {
+        return Kind.VISE;
+    }
+}

@@ -1,0 +1,42 @@
+package setwright.shop;
+
+import java.util.List;
+import setwright.quantity.Length;
+import setwright.quantity.Speed;
+import setwright.quantity.Typed;
+
+/**
+ * Cutting speed and feed of one form of cutter in one material.
+ *
+ * @param material id of the material's row
+ * @param form which cutters
+ * @param tool what their edge is made of
+ * @param speed to start from on a manual machine
+ * @param speedHigh upper end of the source's range
+ * @param feeds feed per tooth (milling) or per turn (holes) by diameter, smallest diameter first; between two rows
+ *     it is interpolated
+ */
+public record CuttingSpeed(
+        String id,
+        String name,
+        String material,
+        Cutter.Form form,
+        ToolMaterial tool,
+        Typed<Speed> speed,
+        Typed<Speed> speedHigh,
+        List<FeedAt> feeds,
+        String source)
+        implements ShopRow {
+
+    public CuttingSpeed {
+        feeds = List.copyOf(feeds);
+    }
+
+    /** Feed per tooth or per turn at a diameter. */
+    public record FeedAt(Typed<Length> diameter, Typed<Length> feed) {}
+
+    @Override
+    public Kind kind() {
+        return Kind.CUTTING_SPEED;
+    }
+}

@@ -1,0 +1,40 @@
+package setwright.shop;
+
+import setwright.quantity.Angle;
+import setwright.quantity.Length;
+import setwright.quantity.Typed;
+
+/**
+ * A twist drill.
+ *
+ * @param pointAngle included angle of the point
+ * @param series jobber, stub or taper shank
+ */
+public record Drill(
+        String id,
+        String name,
+        ToolMaterial material,
+        Typed<Length> diameter,
+        Typed<Length> shank,
+        ShankForm shankForm,
+        Typed<Length> fluteLength,
+        Typed<Length> overallLength,
+        int teeth,
+        Typed<Angle> pointAngle,
+        Series series,
+        Kept kept,
+        String source)
+        implements Cutter {
+
+    @Override
+    public Form form() {
+        return Form.DRILL;
+    }
+
+    /** The length series of twist drills. */
+    public enum Series {
+        JOBBER,
+        STUB,
+        TAPER_SHANK
+    }
+}

@@ -1,0 +1,58 @@
+package setwright.shop;
+
+import org.jspecify.annotations.Nullable;
+import setwright.quantity.Length;
+import setwright.quantity.SpindleSpeed;
+import setwright.quantity.Typed;
+
+/**
+ * What sits between spindle and cutter.
+ *
+ * @param style what it is
+ * @param taper the spindle taper that it fits
+ * @param projection spindle nose (gauge line) to the holder's own nose
+ * @param noseDiameter largest diameter at the holder's nose (nut, chuck sleeve); what must clear
+ * @param shankLeast smallest shank that it takes
+ * @param shankGreatest largest shank that it takes
+ * @param grip length of shank that it grips
+ * @param runOutLow total indicated run-out at its nose, good end
+ * @param runOutHigh total indicated run-out at its nose, poor end
+ * @param dropOut free height below the nose to get it out of the spindle with its tool gripped; null: only the
+ *     tool's grip has to come out
+ * @param fastest speed that it is safe to run at; null where no limit is known
+ * @param keepsLength whether a tool put back comes to the same length
+ */
+public record Holder(
+        String id,
+        String name,
+        Style style,
+        Taper taper,
+        Typed<Length> projection,
+        Typed<Length> noseDiameter,
+        Typed<Length> shankLeast,
+        Typed<Length> shankGreatest,
+        Typed<Length> grip,
+        Typed<Length> runOutLow,
+        Typed<Length> runOutHigh,
+        @Nullable Typed<Length> dropOut,
+        @Nullable Typed<SpindleSpeed> fastest,
+        boolean keepsLength,
+        Kept kept,
+        String source)
+        implements ShopRow {
+
+    /** What a holder is; decides what it may hold and what it can take. */
+    public enum Style {
+        SPINDLE_COLLET,
+        COLLET_CHUCK,
+        SET_SCREW,
+        DRILL_CHUCK_KEYED,
+        DRILL_CHUCK_KEYLESS,
+        FACE_MILL_ARBOR
+    }
+
+    @Override
+    public Kind kind() {
+        return Kind.HOLDER;
+    }
+}

@@ -1,0 +1,62 @@
+package setwright.shop;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import setwright.quantity.Length;
+import setwright.quantity.Power;
+import setwright.quantity.Ratio;
+import setwright.quantity.SpindleSpeed;
+import setwright.quantity.Typed;
+
+/**
+ * A vertical milling machine.
+ *
+ * @param steps the speeds of a step pulley or gear head, lowest first; empty where the drive is variable
+ * @param speedLeast slowest speed of a variable drive; null for steps
+ * @param speedGreatest fastest speed of a variable drive; null for steps
+ * @param power of the motor
+ * @param efficiency from motor to cutter
+ * @param noseLow spindle nose over the table, knee up, quill in
+ * @param noseHigh spindle nose over the table, knee down, quill in
+ * @param quillStroke how far the quill goes down
+ * @param quillFeeds power feeds of the quill per turn; empty where there are none
+ * @param quillFeedLargestDrill largest drill that the power quill feed may carry; null where there is none
+ * @param throat spindle axis to column
+ * @param spring machine and taper together, at the spindle nose, side load
+ */
+public record Machine(
+        String id,
+        String name,
+        Taper taper,
+        List<Typed<SpindleSpeed>> steps,
+        @Nullable Typed<SpindleSpeed> speedLeast,
+        @Nullable Typed<SpindleSpeed> speedGreatest,
+        Typed<Power> power,
+        Typed<Ratio> efficiency,
+        Typed<Length> noseLow,
+        Typed<Length> noseHigh,
+        Typed<Length> noseDiameter,
+        Typed<Length> quillStroke,
+        Typed<Length> quillDiameter,
+        List<Typed<Length>> quillFeeds,
+        @Nullable Typed<Length> quillFeedLargestDrill,
+        Axis x,
+        Axis y,
+        Axis knee,
+        MachineTable table,
+        Typed<Length> throat,
+        StiffnessBand spring,
+        Kept kept,
+        String source)
+        implements ShopRow {
+
+    public Machine {
+        steps = List.copyOf(steps);
+        quillFeeds = List.copyOf(quillFeeds);
+    }
+
+    @Override
+    public Kind kind() {
+        return Kind.MACHINE;
+    }
+}

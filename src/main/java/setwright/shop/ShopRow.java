@@ -1,0 +1,30 @@
+package setwright.shop;
+
+/** One thing (or a set counted as one) or one table row that the shop has written down. */
+public sealed interface ShopRow
+        permits Machine, Holder, Cutter, Vise, Parallels, Material, CuttingSpeed, FrictionPair, HandTime {
+
+    /** A slug that never changes its meaning, for instance {@code end-mill-hss-10x22-shank10}. */
+    String id();
+
+    /** As the shop calls it. */
+    String name();
+
+    /** The document that the numbers come from, or {@code from memory ...}, {@code common practice ...}. */
+    String source();
+
+    Kind kind();
+
+    /** The kinds of row; each has its file in the shop folder. */
+    enum Kind {
+        MACHINE,
+        HOLDER,
+        CUTTER,
+        VISE,
+        PARALLELS,
+        MATERIAL,
+        CUTTING_SPEED,
+        FRICTION,
+        TIME
+    }
+}
