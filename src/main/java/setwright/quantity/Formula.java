@@ -9,7 +9,8 @@ import java.util.function.ToDoubleFunction;
  * units. A test evaluates every written formula at random inputs against its kernel.
  *
  * <p>Written with {@code + - * / ^ ( )}, juxtaposition or {@code ·} for a product, {@code π}, {@code √( )}, {@code sin
- * cos tan arccos arcsin arctan ln exp min max} (angles in the unit of their symbol); letters are those of the symbols.
+ * cos tan arccos arcsin arctan ln exp min max}; letters are those of the symbols. A function of an angle takes degrees
+ * where an input is in degrees, an inverse one gives degrees where the result is; radians else.
  */
 public record Formula(String text, Symbol result, List<Symbol> inputs, ToDoubleFunction<double[]> kernel, Source source)
         implements Rule {

@@ -1,5 +1,11 @@
 package setwright.quantity;
 
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
+
 /** What a field asks for: its dimension, and the unit in which metric and inch people read and type it. */
 public enum Measure {
     LENGTH(Unit.MM, Unit.IN),
@@ -30,10 +36,15 @@ public enum Measure {
 
     private final Unit metric;
     private final Unit inch;
+    private final List<Unit> accepted;
 
     Measure(Unit metric, Unit inch) {
         this.metric = metric;
         this.inch = inch;
+        this.accepted = Stream.concat(Stream.of(metric, inch), Arrays.stream(Unit.values()))
+                .filter(this::accepts)
+                .distinct()
+                .toList();
     }
 
     public Unit unit(UnitSystem system) {
@@ -45,5 +56,33 @@ public enum Measure {
 
     public Dimension dimension() {
         return metric.dimension();
+    }
+
+    /** The first measure that metric people read in this unit; empty where none is. */
+    static Optional<Measure> readIn(Unit unit) {
+        return Arrays.stream(values()).filter(measure -> measure.metric == unit).findFirst();
+    }
+
+    /** In the trade's words, for instance {@code feed per tooth}. */
+    public String words() {
+        return name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+
+    /** Every unit in which it may be typed, those of its own columns first. */
+    public List<Unit> accepted() {
+        return accepted;
+    }
+
+    /** A feed per tooth may be typed as a plain length, but not as one per turn, and a length as neither. */
+    private boolean accepts(Unit unit) {
+        return unit.dimension() == dimension()
+                && (dimension() != Dimension.LENGTH
+                        || per(unit).isEmpty()
+                        || per(unit).equals(per(metric)));
+    }
+
+    private static String per(Unit unit) {
+        int slash = unit.symbol().indexOf('/');
+        return slash < 0 ? "" : unit.symbol().substring(slash);
     }
 }

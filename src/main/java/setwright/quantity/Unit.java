@@ -1,96 +1,117 @@
 package setwright.quantity;
 
+import static setwright.quantity.Definitions.CUBIC_INCH;
+import static setwright.quantity.Definitions.FOOT;
+import static setwright.quantity.Definitions.HORSEPOWER;
+import static setwright.quantity.Definitions.INCH;
+import static setwright.quantity.Definitions.PI;
+import static setwright.quantity.Definitions.POUND;
+import static setwright.quantity.Definitions.POUND_FORCE;
+
+import java.util.ArrayList;
 import java.util.List;
 
 /**
  * A unit as people write it: its printed symbol, the other spellings that are read (each unit has an ASCII one), and
  * the factor that takes a number in this unit to the unit that the program computes in ({@link Dimension#inside()}).
+ *
+ * <p>The joint of a product is written {@code ·} here and read as {@code - * ·}, a blank or nothing; {@code ² ³ µ} are
+ * read as {@code 2 ^2 3 ^3 u} too. Capitals do not matter when a unit is read.
  */
 public enum Unit {
-    MM(Dimension.LENGTH, "mm", 1),
-    CM(Dimension.LENGTH, "cm", 10),
-    M(Dimension.LENGTH, "m", 1000),
-    UM(Dimension.LENGTH, "µm", 1e-3, "um", "μm", "micron"),
-    IN(Dimension.LENGTH, "in", 25.4, "\"", "inch", "inches", "''", "″", "”"),
-    FT(Dimension.LENGTH, "ft", 304.8, "foot", "feet"),
-    THOU(Dimension.LENGTH, "thou", 0.0254, "mil"),
+    MM(Dimension.LENGTH, "mm", whole(1), "millimetre", "millimetres", "millimeter", "millimeters"),
+    CM(Dimension.LENGTH, "cm", whole(10)),
+    M(Dimension.LENGTH, "m", whole(1000), "metre", "metres", "meter", "meters"),
+    UM(Dimension.LENGTH, "µm", part(1000), "micron", "microns"),
+    IN(Dimension.LENGTH, "in", INCH, "\"", "inch", "inches", "''", "″", "”"),
+    FT(Dimension.LENGTH, "ft", FOOT, "foot", "feet"),
+    THOU(Dimension.LENGTH, "thou", INCH.over(whole(1000)), "thous"),
 
-    RAD(Dimension.ANGLE, "rad", 1),
-    DEG(Dimension.ANGLE, "°", Math.PI / 180, "deg", "d"),
-    ARC_MINUTE(Dimension.ANGLE, "'", Math.PI / 10800, "m", "arcmin", "′"),
-    ARC_SECOND(Dimension.ANGLE, "\"", Math.PI / 648000, "s", "arcsec", "″"),
+    RAD(Dimension.ANGLE, "rad", whole(1)),
+    DEG(Dimension.ANGLE, "°", PI.over(whole(180)), "deg", "d", "degree", "degrees", "º"),
+    ARC_MINUTE(Dimension.ANGLE, "'", PI.over(whole(10_800)), "m", "min", "arcmin", "′", "’"),
+    ARC_SECOND(Dimension.ANGLE, "\"", PI.over(whole(648_000)), "s", "sec", "arcsec", "″", "”", "''"),
 
-    SECOND(Dimension.TIME, "s", 1, "sec"),
-    MINUTE(Dimension.TIME, "min", 60),
-    HOUR(Dimension.TIME, "h", 3600),
+    SECOND(Dimension.TIME, "s", whole(1), "sec", "second", "seconds"),
+    MINUTE(Dimension.TIME, "min", whole(60), "minute", "minutes"),
+    HOUR(Dimension.TIME, "h", whole(3600), "hr", "hour", "hours"),
 
-    N(Dimension.FORCE, "N", 1),
-    KN(Dimension.FORCE, "kN", 1000),
-    LBF(Dimension.FORCE, "lbf", 4.4482216152605, "lb"),
+    N(Dimension.FORCE, "N", whole(1)),
+    KN(Dimension.FORCE, "kN", whole(1000)),
+    LBF(Dimension.FORCE, "lbf", POUND_FORCE, "lb", "lbs"),
 
-    N_M(Dimension.TORQUE, "N·m", 1000, "N m", "Nm", "N*m", "N-m"),
-    N_MM(Dimension.TORQUE, "N·mm", 1, "N mm", "Nmm", "N*mm", "N-mm"),
-    LBF_FT(Dimension.TORQUE, "lbf·ft", 1355.8179483314004, "lbf-ft", "lbf*ft", "ft-lb", "ft-lbf", "ft·lbf", "lb-ft"),
-    LBF_IN(Dimension.TORQUE, "lbf·in", 112.9848290276167, "lbf-in", "lbf*in", "in-lb", "in-lbf", "in·lbf", "lb-in"),
+    N_M(Dimension.TORQUE, "N·m", whole(1000)),
+    N_MM(Dimension.TORQUE, "N·mm", whole(1)),
+    LBF_FT(Dimension.TORQUE, "lbf·ft", POUND_FORCE.times(FOOT), "ft·lb", "ft·lbf", "lb·ft", "ft·lbs"),
+    LBF_IN(Dimension.TORQUE, "lbf·in", POUND_FORCE.times(INCH), "in·lb", "in·lbf", "lb·in", "in·lbs"),
 
-    W(Dimension.POWER, "W", 1),
-    KW(Dimension.POWER, "kW", 1000),
-    HP(Dimension.POWER, "hp", 745.6998715822702),
+    W(Dimension.POWER, "W", whole(1)),
+    KW(Dimension.POWER, "kW", whole(1000)),
+    HP(Dimension.POWER, "hp", HORSEPOWER),
 
-    N_PER_MM2(Dimension.STRESS, "N/mm²", 1, "N/mm2", "MPa"),
-    GPA(Dimension.STRESS, "GPa", 1000, "kN/mm2", "kN/mm²"),
-    PSI(Dimension.STRESS, "psi", 0.006894757293168361),
-    KW_S_PER_CM3(Dimension.STRESS, "kW·s/cm³", 1000, "kW*s/cm3", "kW s/cm3", "kW-s/cm3", "J/mm3", "J/mm³"),
-    HP_MIN_PER_IN3(Dimension.STRESS, "hp·min/in³", 2730.3735, "hp*min/in3", "hp-min/in3", "hp/in3/min"),
+    N_PER_MM2(Dimension.STRESS, "N/mm²", whole(1), "MPa"),
+    GPA(Dimension.STRESS, "GPa", whole(1000), "kN/mm²"),
+    PSI(Dimension.STRESS, "psi", POUND_FORCE.over(INCH.times(INCH)), "lbf/in²", "lb/in²"),
+    KW_S_PER_CM3(Dimension.STRESS, "kW·s/cm³", whole(1000), "J/mm³", "W·s/mm³"),
+    HP_MIN_PER_IN3(
+            Dimension.STRESS,
+            "hp·min/in³",
+            HORSEPOWER.times(1000).times(60).over(CUBIC_INCH),
+            "hp/in³/min",
+            "hp/(in³/min)"),
 
-    RPM(Dimension.TURNING, "rev/min", Math.PI / 30, "rpm", "r/min", "1/min"),
-    RAD_PER_S(Dimension.TURNING, "rad/s", 1),
+    RPM(Dimension.TURNING, "rev/min", PI.over(whole(30)), "rpm", "r/min", "1/min", "/min"),
+    RAD_PER_S(Dimension.TURNING, "rad/s", whole(1)),
 
-    M_PER_MIN(Dimension.SPEED, "m/min", 1000.0 / 60),
-    MM_PER_MIN(Dimension.SPEED, "mm/min", 1.0 / 60),
-    M_PER_S(Dimension.SPEED, "m/s", 1000),
-    MM_PER_S(Dimension.SPEED, "mm/s", 1),
-    FT_PER_MIN(Dimension.SPEED, "ft/min", 304.8 / 60, "sfm", "fpm"),
-    IN_PER_MIN(Dimension.SPEED, "in/min", 25.4 / 60, "ipm"),
+    M_PER_MIN(Dimension.SPEED, "m/min", whole(1000).over(whole(60))),
+    MM_PER_MIN(Dimension.SPEED, "mm/min", part(60)),
+    M_PER_S(Dimension.SPEED, "m/s", whole(1000)),
+    MM_PER_S(Dimension.SPEED, "mm/s", whole(1)),
+    FT_PER_MIN(Dimension.SPEED, "ft/min", FOOT.over(whole(60)), "sfm", "fpm", "sfpm"),
+    IN_PER_MIN(Dimension.SPEED, "in/min", INCH.over(whole(60)), "ipm"),
 
-    KG(Dimension.MASS, "kg", 1),
-    G(Dimension.MASS, "g", 1e-3),
-    LB(Dimension.MASS, "lb", 0.45359237),
+    KG(Dimension.MASS, "kg", whole(1)),
+    G(Dimension.MASS, "g", part(1000)),
+    LB(Dimension.MASS, "lb", POUND, "lbs"),
 
-    KG_PER_M3(Dimension.DENSITY, "kg/m³", 1e-9, "kg/m3"),
-    LB_PER_IN3(Dimension.DENSITY, "lb/in³", 2.767990471e-5, "lb/in3"),
+    KG_PER_M3(Dimension.DENSITY, "kg/m³", part(1_000_000_000)),
+    G_PER_CM3(Dimension.DENSITY, "g/cm³", part(1_000_000)),
+    LB_PER_IN3(Dimension.DENSITY, "lb/in³", POUND.over(CUBIC_INCH)),
 
-    N_PER_MM(Dimension.STIFFNESS, "N/mm", 1),
-    N_PER_UM(Dimension.STIFFNESS, "N/µm", 1000, "N/um"),
-    LBF_PER_IN(Dimension.STIFFNESS, "lbf/in", 0.1751268352464, "lb/in"),
+    N_PER_MM(Dimension.STIFFNESS, "N/mm", whole(1)),
+    N_PER_UM(Dimension.STIFFNESS, "N/µm", whole(1000), "kN/mm"),
+    LBF_PER_IN(Dimension.STIFFNESS, "lbf/in", POUND_FORCE.over(INCH), "lb/in"),
 
-    MM3_PER_S(Dimension.VOLUME_RATE, "mm³/s", 1, "mm3/s"),
-    CM3_PER_MIN(Dimension.VOLUME_RATE, "cm³/min", 1000.0 / 60, "cm3/min"),
-    IN3_PER_MIN(Dimension.VOLUME_RATE, "in³/min", 16387.064 / 60, "in3/min"),
+    MM3_PER_S(Dimension.VOLUME_RATE, "mm³/s", whole(1)),
+    CM3_PER_MIN(Dimension.VOLUME_RATE, "cm³/min", whole(1000).over(whole(60))),
+    IN3_PER_MIN(Dimension.VOLUME_RATE, "in³/min", CUBIC_INCH.over(whole(60))),
 
-    MM2(Dimension.AREA, "mm²", 1, "mm2"),
-    IN2(Dimension.AREA, "in²", 645.16, "in2"),
-    HZ(Dimension.FREQUENCY, "Hz", 1),
-    KELVIN(Dimension.TEMPERATURE_STEP, "K", 1),
-    FAHRENHEIT_STEP(Dimension.TEMPERATURE_STEP, "°F", 5.0 / 9, "F"),
-    PER_KELVIN(Dimension.EXPANSION, "1/K", 1),
-    MM_PER_REV(Dimension.LENGTH, "mm/rev", 1, "mm/turn"),
-    IN_PER_REV(Dimension.LENGTH, "in/rev", 25.4, "in/turn"),
-    MM_PER_TOOTH(Dimension.LENGTH, "mm/tooth", 1),
-    IN_PER_TOOTH(Dimension.LENGTH, "in/tooth", 25.4),
-    NONE(Dimension.RATIO, "", 1),
-    PERCENT(Dimension.RATIO, "%", 0.01);
+    MM2(Dimension.AREA, "mm²", whole(1)),
+    IN2(Dimension.AREA, "in²", INCH.times(INCH)),
+    HZ(Dimension.FREQUENCY, "Hz", whole(1)),
+    KELVIN(Dimension.TEMPERATURE_STEP, "K", whole(1)),
+    CELSIUS_STEP(Dimension.TEMPERATURE_STEP, "°C", whole(1), "C", "degC"),
+    FAHRENHEIT_STEP(Dimension.TEMPERATURE_STEP, "°F", whole(5).over(whole(9)), "F", "degF"),
+    PER_KELVIN(Dimension.EXPANSION, "1/K", whole(1), "/K"),
+    MM_PER_REV(Dimension.LENGTH, "mm/rev", whole(1), "mm/turn"),
+    IN_PER_REV(Dimension.LENGTH, "in/rev", INCH, "in/turn", "ipr"),
+    MM_PER_TOOTH(Dimension.LENGTH, "mm/tooth", whole(1)),
+    IN_PER_TOOTH(Dimension.LENGTH, "in/tooth", INCH, "ipt"),
+    NONE(Dimension.RATIO, "", whole(1)),
+    PERCENT(Dimension.RATIO, "%", part(100), "percent");
 
     private final Dimension dimension;
     private final String symbol;
+    private final Rational exactFactor;
     private final double factor;
     private final List<String> spellings;
 
-    Unit(Dimension dimension, String symbol, double factor, String... otherSpellings) {
+    Unit(Dimension dimension, String symbol, Rational factor, String... otherSpellings) {
         this.dimension = dimension;
         this.symbol = symbol;
-        this.factor = factor;
-        this.spellings = List.of(otherSpellings);
+        this.exactFactor = factor;
+        this.factor = factor.nearest();
+        this.spellings = spelled(symbol, otherSpellings);
     }
 
     public Dimension dimension() {
@@ -104,7 +125,17 @@ public enum Unit {
 
     /** Other spellings that are read, for instance {@code Nm}; not the symbol itself. */
     public List<String> otherSpellings() {
+        return spellings.subList(1, spellings.size());
+    }
+
+    /** The symbol and all other spellings. */
+    List<String> spellings() {
         return spellings;
+    }
+
+    /** The number in the unit that the program computes in, for one of this unit; exact but for the digits of π. */
+    Rational factor() {
+        return exactFactor;
     }
 
     /** A number in this unit as the program holds it. */
@@ -115,5 +146,40 @@ public enum Unit {
     /** A value as the program holds it, as a number in this unit. */
     public double fromInside(double inside) {
         return inside / factor;
+    }
+
+    /** What is said behind a number: the symbol, with a blank before it where one is written. */
+    String afterNumber() {
+        return symbol.isEmpty() || "°'\"".contains(symbol) ? symbol : " " + symbol;
+    }
+
+    private static Rational whole(long number) {
+        return Rational.of(number);
+    }
+
+    private static Rational part(long ofHowMany) {
+        return Rational.of(1, ofHowMany);
+    }
+
+    private static List<String> spelled(String symbol, String... others) {
+        List<String> all = new ArrayList<>(List.of(symbol));
+        all.addAll(List.of(others));
+        all = with(all, "·", "-", "*", " ", "");
+        all = with(all, "²", "2", "^2");
+        all = with(all, "³", "3", "^3");
+        all = with(all, "µ", "u", "μ");
+        return List.copyOf(all);
+    }
+
+    private static List<String> with(List<String> spellings, String letter, String... written) {
+        List<String> all = new ArrayList<>(spellings);
+        for (String spelling : spellings) {
+            for (String way : written) {
+                if (spelling.contains(letter)) {
+                    all.add(spelling.replace(letter, way));
+                }
+            }
+        }
+        return all;
     }
 }

@@ -1,0 +1,25 @@
+package setwright.quantity.thread;
+
+import setwright.quantity.Source;
+
+/**
+ * A row of the thread table: the thread, the drill customary before its tap, and the limits of the minor diameter of the
+ * nut thread (class 6H or 2B); millimetres.
+ *
+ * @param tapDrill as stamped, for instance {@code 6.8}, {@code #7}, {@code 27/64}
+ * @param stressArea as printed, mm²
+ */
+public record ThreadRow(
+        ScrewThread thread,
+        String tapDrill,
+        double tapDrillDiameter,
+        double minorLeast,
+        double minorGreatest,
+        double stressArea,
+        Source source) {
+
+    /** Whether a drilled hole comes out within the limits of the minor diameter. */
+    public boolean takes(double drillDiameter) {
+        return minorLeast <= drillDiameter && drillDiameter <= minorGreatest;
+    }
+}
