@@ -30,6 +30,24 @@ public record CuttingSpeed(
 
     public CuttingSpeed {
         feeds = List.copyOf(feeds);
+        if (feeds.isEmpty()) {
+            throw new IllegalArgumentException("The cutting speeds " + id + " need at least one feed at a diameter.");
+        }
+    }
+
+    /** Feed per tooth or per turn at a diameter in mm, between the rows of the table and level beyond its ends; mm. */
+    public double feedAt(double diameter) {
+        FeedAt below = feeds.get(0);
+        for (FeedAt row : feeds) {
+            if (row.diameter().inside() >= diameter) {
+                double span = row.diameter().inside() - below.diameter().inside();
+                double share = span <= 0 ? 0 : (diameter - below.diameter().inside()) / span;
+                double from = below.feed().inside();
+                return from + Math.max(0, share) * (row.feed().inside() - from);
+            }
+            below = row;
+        }
+        return below.feed().inside();
     }
 
     /** Feed per tooth or per turn at a diameter. */
