@@ -1,0 +1,114 @@
+package setwright.cutting;
+
+/**
+ * The forces on a tooth per millimetre of depth, summed up over the arc from where it enters to an angle. With a helix
+ * the edge stands at all angles between its tip and its top at once, so that the force on it is a difference of two
+ * such sums. In each cell of the arc the force is a parabola through its ends and its middle, so that the sum is that
+ * of Simpson's rule. The cells grow from both ends of the arc, where a chip may start from nothing, towards its middle.
+ */
+final class ChipIntegrals {
+    /** Feed, cross, axial, tangential. */
+    static final int PARTS = 4;
+
+    private static final int CELLS = 64;
+
+    private final double start;
+    private final double arc;
+    /** For both ends and the middle of every cell the forces, N/mm. */
+    private final double[] force = new double[PARTS * (2 * CELLS + 1)];
+    /** For every cell what has been summed up to it, N/mm times rad. */
+    private final double[] sum = new double[PARTS * (CELLS + 1)];
+
+    ChipIntegrals(MillingCut cut, EdgeForce law) {
+        start = cut.engagement().start();
+        arc = cut.engagement().arc();
+        var edge = new SlantedEdge(cut, law);
+        edge.fill(force, 0, start);
+        for (int i = 0; i < CELLS; i++) {
+            double from = node(i);
+            double to = node(i + 1);
+            edge.fill(force, PARTS * (2 * i + 1), start + (from + to) / 2);
+            edge.fill(force, PARTS * (2 * i + 2), start + to);
+            for (int part = 0; part < PARTS; part++) {
+                sum[PARTS * (i + 1) + part] = sum[PARTS * i + part] + (to - from) * share(i, part, 1);
+            }
+        }
+    }
+
+    /** Where a cell begins, from the start of the arc: by squares from either end. */
+    private double node(int i) {
+        double along = (double) i / CELLS;
+        return along < 0.5 ? 2 * along * along * arc : (1 - 2 * (1 - along) * (1 - along)) * arc;
+    }
+
+    private int cellAt(double angle) {
+        double along = Math.min(Math.max((angle - start) / arc, 0), 1);
+        double cells = along < 0.5 ? Math.sqrt(along / 2) : 1 - Math.sqrt((1 - along) / 2);
+        return Math.min((int) (cells * CELLS), CELLS - 1);
+    }
+
+    /** Force of a tooth without helix at an angle within the arc, times a scale, added to {@code to}. */
+    void addForce(double angle, double scale, double[] to) {
+        int i = cellAt(angle);
+        double s = (angle - start - node(i)) / (node(i + 1) - node(i));
+        for (int part = 0; part < PARTS; part++) {
+            int at = 2 * PARTS * i + part;
+            double value = force[at] * (1 - s) * (1 - 2 * s)
+                    + force[at + PARTS] * 4 * s * (1 - s)
+                    + force[at + 2 * PARTS] * s * (2 * s - 1);
+            to[part] += scale * value;
+        }
+    }
+
+    /** The sum from where the tooth enters to an angle within the arc, times a scale, added to {@code to}. */
+    void addSum(double angle, double scale, double[] to) {
+        int i = cellAt(angle);
+        double width = node(i + 1) - node(i);
+        double s = (angle - start - node(i)) / width;
+        for (int part = 0; part < PARTS; part++) {
+            to[part] += scale * (sum[PARTS * i + part] + width * share(i, part, s));
+        }
+    }
+
+    /** The integral of the parabola from the start of a cell to a share of it, in cells. */
+    private double share(int i, int part, double s) {
+        int at = 2 * PARTS * i + part;
+        double cubed = s * s * s / 3;
+        return force[at] * (s - 1.5 * s * s + 2 * cubed)
+                + force[at + PARTS] * (2 * s * s - 4 * cubed)
+                + force[at + 2 * PARTS] * (2 * cubed - s * s / 2);
+    }
+
+    /** The force law on an edge that leans back by the lead angle. */
+    private static final class SlantedEdge {
+        private final EdgeForce law;
+        private final double feed;
+        private final double sinLead;
+        private final double cosLead;
+
+        SlantedEdge(MillingCut cut, EdgeForce law) {
+            this.law = law;
+            sinLead = StrictMath.sin(cut.cutter().leadAngle());
+            cosLead = StrictMath.cos(cut.cutter().leadAngle());
+            feed = cut.feedPerTooth() * cosLead;
+        }
+
+        /**
+         * Fx = -Ft cos φ - Fr sin φ, Fy = Ft sin φ - Fr cos φ. On a slanted edge the normal force also pushes the
+         * cutter towards the spindle, and each millimetre of depth has 1 / cos λ of edge.
+         */
+        void fill(double[] force, int at, double angle) {
+            double sin = StrictMath.sin(angle);
+            double cos = StrictMath.cos(angle);
+            EdgeForce.Parts onEdge = law.at(Math.max(0, feed * sin));
+            double tangential = onEdge.tangential() / cosLead;
+            double normal = onEdge.normal() / cosLead;
+            double along = onEdge.along() / cosLead;
+            double radial = normal * cosLead + along * sinLead;
+            force[at] = -tangential * cos - radial * sin;
+            force[at + 1] = tangential * sin - radial * cos;
+            force[at + 2] = along * cosLead - normal * sinLead;
+            force[at + 3] = tangential;
+        }
+    }
+}
