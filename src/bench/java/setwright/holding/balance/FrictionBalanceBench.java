@@ -1,0 +1,53 @@
+package setwright.holding.balance;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Fork;
+import org.openjdk.jmh.annotations.Measurement;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Param;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.Setup;
+import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.annotations.Warmup;
+import setwright.Rounds;
+
+/** Balances of parts in vises, a new one each time: at most 1 ms for one load, 5 ms for the twelve of an operation. */
+@State(Scope.Thread)
+@BenchmarkMode(Mode.AverageTime)
+@OutputTimeUnit(TimeUnit.MICROSECONDS)
+@Warmup(iterations = 3, time = 2)
+@Measurement(iterations = 3, time = 2)
+@Fork(1)
+public class FrictionBalanceBench {
+    private static final int CASES = 200;
+
+    /** What is asked for at once: one load, twelve scattered ones, the turn of a cutter at three places fed two ways. */
+    @Param({"1", "12", "turn"})
+    public String loads;
+
+    private final List<Grip> grips = new ArrayList<>();
+    private final List<List<Load>> cuts = new ArrayList<>();
+    private int next;
+
+    @Setup
+    public void draw() {
+        Rounds.each(5, CASES, (random, round) -> {
+            grips.add(RandomGrips.vise(random));
+            cuts.add(
+                    loads.equals("turn")
+                            ? RandomGrips.turn(random, 16)
+                            : RandomGrips.cuts(random, Integer.parseInt(loads)));
+        });
+    }
+
+    @Benchmark
+    public Answer answer() {
+        next = (next + 1) % CASES;
+        return new FrictionBalance(grips.get(next)).answer(cuts.get(next));
+    }
+}
