@@ -28,4 +28,25 @@ public record DrawnOperation(
     public DrawnOperation {
         features = List.copyOf(features);
     }
+
+    /** The same with another pencilled knee height. */
+    public DrawnOperation atKnee(Typed<Length> height) {
+        return new DrawnOperation(
+                id,
+                standing,
+                kind,
+                features,
+                cutter,
+                holder,
+                stickOut,
+                depth,
+                width,
+                direction,
+                coolant,
+                method,
+                speed,
+                feed,
+                new Drawn<>(height, Standing.PENCILLED),
+                reason);
+    }
 }

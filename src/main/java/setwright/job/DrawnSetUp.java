@@ -28,4 +28,8 @@ public record DrawnSetUp(
                 .filter(operation -> operation.id().equals(id))
                 .findFirst();
     }
+
+    public DrawnSetUp withOperations(List<DrawnOperation> changed) {
+        return new DrawnSetUp(id, title, standing, up, quarterTurns, holding, datum, changed);
+    }
 }

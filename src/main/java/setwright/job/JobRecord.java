@@ -23,6 +23,10 @@ public record JobRecord(
         used = List.copyOf(used);
     }
 
+    public JobRecord ticking(Tick tick) {
+        return new JobRecord(plus(ticks, tick), readings, remarks, acceptances, signOffs, used);
+    }
+
     public JobRecord accepting(Acceptance acceptance) {
         return new JobRecord(ticks, readings, remarks, plus(acceptances, acceptance), signOffs, used);
     }

@@ -13,7 +13,7 @@ import setwright.quantity.Typed;
  * @param cutter id of the cutter's row
  * @param holder id of the holder's row
  * @param stickOut holder nose to tool tip
- * @param depth axial depth of one milling pass; depth of one peck when drilling
+ * @param depth axial depth of one milling pass; in a hole the depth of full diameter (full thread) below the surface
  * @param width radial width of one milling pass
  * @param direction climb or conventional
  * @param coolant what is put on the cut
