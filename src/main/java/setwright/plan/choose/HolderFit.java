@@ -1,0 +1,64 @@
+package setwright.plan.choose;
+
+import java.util.ArrayList;
+import java.util.List;
+import setwright.shop.Cutter;
+import setwright.shop.Holder;
+import setwright.shop.Machine;
+import setwright.shop.ShankForm;
+
+/**
+ * Whether a holder may take a cutter on a machine, with every reason against it. Kinds and capacities after common
+ * practice: an end mill never in a drill chuck; a set screw wants a flat; right in a drill chuck are drills, spot
+ * drills, reamers and taps.
+ */
+public final class HolderFit {
+    private static final double SAME_SIZE = 0.03;
+
+    private static final String PLAIN_SHANK = "a set screw wants a flat on the shank";
+
+    private HolderFit() {}
+
+    /** What speaks against this pairing; empty where nothing does. */
+    public static List<String> against(Cutter cutter, Holder holder, Machine machine) {
+        List<String> reasons = new ArrayList<>();
+        if (holder.taper() != machine.taper()) {
+            reasons.add("its taper does not fit the spindle of " + machine.name());
+        }
+        double shank = cutter.shank().inside();
+        if (shank < holder.shankLeast().inside() - SAME_SIZE
+                || shank > holder.shankGreatest().inside() + SAME_SIZE) {
+            reasons.add("it takes shanks of " + range(holder) + ", this one is "
+                    + cutter.shank().text());
+        }
+        style(cutter, holder, reasons);
+        return reasons;
+    }
+
+    private static void style(Cutter cutter, Holder holder, List<String> reasons) {
+        boolean arborCutter = cutter.form() == Cutter.Form.FACE_MILL;
+        boolean arbor = holder.style() == Holder.Style.FACE_MILL_ARBOR;
+        if (arborCutter != arbor) {
+            reasons.add(arborCutter ? "a face mill sits on an arbor" : "an arbor takes face mills only");
+        }
+        boolean chuck =
+                holder.style() == Holder.Style.DRILL_CHUCK_KEYED || holder.style() == Holder.Style.DRILL_CHUCK_KEYLESS;
+        if (chuck && cutter.form() == Cutter.Form.END_MILL) {
+            reasons.add("a drill chuck has no hold on an end mill: side load and pull open it");
+        }
+        if (holder.style() == Holder.Style.SET_SCREW && cutter.shankForm() != ShankForm.FLATTED) {
+            reasons.add(PLAIN_SHANK);
+        }
+    }
+
+    /** Whether all that speaks against the pairing is a plain shank under a set screw: a caution, not a stop. */
+    public static boolean onlyPlainShank(Cutter cutter, Holder holder, Machine machine) {
+        return against(cutter, holder, machine).equals(List.of(PLAIN_SHANK));
+    }
+
+    private static String range(Holder holder) {
+        return holder.shankLeast().text().equals(holder.shankGreatest().text())
+                ? holder.shankLeast().text()
+                : holder.shankLeast().text() + " to " + holder.shankGreatest().text();
+    }
+}

@@ -1,0 +1,67 @@
+package setwright.plan.choose;
+
+import java.util.Comparator;
+import java.util.List;
+import setwright.shop.Cutter;
+import setwright.shop.Holder;
+import setwright.shop.Machine;
+
+/** Every holder that the shop owns for a cutter: those that may take it first, in the order the trade prefers. */
+public final class HolderRank {
+    private HolderRank() {}
+
+    /** A holder with what speaks against it; kept where nothing does. */
+    public record Candidate(Holder holder, List<String> against) {
+        public boolean kept() {
+            return against.isEmpty();
+        }
+    }
+
+    /** Kept ones first, then by preference for the cutter's form, least projection, row id. */
+    public static List<Candidate> of(Cutter cutter, Machine machine, List<Holder> holders) {
+        return holders.stream()
+                .filter(holder -> holder.kept().owned() != 0)
+                .map(holder -> new Candidate(holder, HolderFit.against(cutter, holder, machine)))
+                .sorted(Comparator.comparing((Candidate candidate) -> !candidate.kept())
+                        .thenComparing(candidate ->
+                                preference(cutter.form(), candidate.holder().style()))
+                        .thenComparing(
+                                candidate -> candidate.holder().projection().inside())
+                        .thenComparing(candidate -> candidate.holder().id()))
+                .toList();
+    }
+
+    private static int preference(Cutter.Form form, Holder.Style style) {
+        return order(form).indexOf(style);
+    }
+
+    /** Common practice: short and true before quick for what cuts on its side, quick before true for what only drills. */
+    private static List<Holder.Style> order(Cutter.Form form) {
+        return switch (form) {
+            case END_MILL, FACE_MILL, SPOT_DRILL, REAMER ->
+                List.of(
+                        Holder.Style.SPINDLE_COLLET,
+                        Holder.Style.COLLET_CHUCK,
+                        Holder.Style.SET_SCREW,
+                        Holder.Style.FACE_MILL_ARBOR,
+                        Holder.Style.DRILL_CHUCK_KEYED,
+                        Holder.Style.DRILL_CHUCK_KEYLESS);
+            case DRILL ->
+                List.of(
+                        Holder.Style.DRILL_CHUCK_KEYLESS,
+                        Holder.Style.DRILL_CHUCK_KEYED,
+                        Holder.Style.COLLET_CHUCK,
+                        Holder.Style.SPINDLE_COLLET,
+                        Holder.Style.SET_SCREW,
+                        Holder.Style.FACE_MILL_ARBOR);
+            case TAP ->
+                List.of(
+                        Holder.Style.DRILL_CHUCK_KEYED,
+                        Holder.Style.COLLET_CHUCK,
+                        Holder.Style.SPINDLE_COLLET,
+                        Holder.Style.DRILL_CHUCK_KEYLESS,
+                        Holder.Style.SET_SCREW,
+                        Holder.Style.FACE_MILL_ARBOR);
+        };
+    }
+}

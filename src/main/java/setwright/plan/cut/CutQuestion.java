@@ -1,0 +1,121 @@
+package setwright.plan.cut;
+
+import java.util.Optional;
+import setwright.cutting.Kienzle;
+import setwright.cutting.SpeedAndFeed;
+import setwright.geometry.UprightCylinder;
+import setwright.job.DrawnOperation;
+import setwright.job.Face;
+import setwright.job.Feature;
+import setwright.job.Size;
+import setwright.plan.Rows;
+import setwright.plan.part.Heights;
+import setwright.plan.part.OperationStage;
+import setwright.quantity.Given;
+import setwright.quantity.Unit;
+import setwright.quantity.Value;
+import setwright.shop.Cutter;
+import setwright.shop.CuttingSpeed;
+import setwright.shop.Material;
+
+/** One operation with all that its cut is worked out from, and the givens that its workings start with. */
+record CutQuestion(
+        String setUp,
+        DrawnOperation operation,
+        Cutter cutter,
+        CuttingSpeed row,
+        Heights heights,
+        OperationStage stage,
+        Rows rows) {
+
+    private static final double SAME_PLACE = 0.01;
+
+    Kienzle kienzle() {
+        Material material = rows.material();
+        return new Kienzle(material.kc11().inside(), material.mc().inside());
+    }
+
+    Value kc11() {
+        return shop("specific cutting force at 1 mm", rows.material().kc11().inside(), Unit.N_PER_MM2, "kc11");
+    }
+
+    Value mc() {
+        return shop("exponent of the specific force", rows.material().mc().inside(), Unit.NONE, "mc");
+    }
+
+    /** A given from the material's row. */
+    Given shop(String name, double inside, Unit unit, String key) {
+        return Given.of(name, inside, unit, "shop/" + rows.material().id() + "/" + key);
+    }
+
+    /** A given from the cutter's row. */
+    Given tool(String name, double inside, Unit unit, String key) {
+        return Given.of(name, inside, unit, "shop/" + cutter.id() + "/" + key);
+    }
+
+    /** A given from a field of this operation. */
+    Given field(String name, double inside, Unit unit, String key) {
+        return Given.of(name, inside, unit, setUp + "/" + operation.id() + "/" + key);
+    }
+
+    Value diameter() {
+        return tool("diameter", cutter.diameter().inside(), Unit.MM, "diameter");
+    }
+
+    Value speed() {
+        return field("spindle speed", operation.speed().value().inside(), Unit.RPM, "speed");
+    }
+
+    Value feed() {
+        return field("feed", operation.feed().value().inside(), Unit.MM_PER_MIN, "feed");
+    }
+
+    Value wantedSpeed() {
+        Given wanted = Given.of("cutting speed", row.speed().inside(), Unit.M_PER_MIN, "shop/" + row.id() + "/speed");
+        return SpeedAndFeed.SPINDLE_SPEED.of(wanted, diameter());
+    }
+
+    /** Feed per turn where the spindle turns; else as the table gives it. */
+    Value feedPerTurn() {
+        return operation.speed().value().inside() > 0
+                ? SpeedAndFeed.FEED_PER_TURN.of(feed(), speed())
+                : Given.of(
+                        "feed per turn",
+                        row.feedAt(cutter.diameter().inside()),
+                        Unit.MM_PER_REV,
+                        "shop/" + row.id() + "/feeds");
+    }
+
+    /** Share of the source's upper cutting speed that this spindle speed uses. */
+    double shareOfCuttingSpeed() {
+        double cutting = SpeedAndFeed.cuttingSpeed(
+                operation.speed().value().inside(), cutter.diameter().inside());
+        return cutting / Math.max(row.speedHigh().inside(), 1e-9);
+    }
+
+    /** Power that the spindle has at the cutter, W. */
+    double spindlePower() {
+        return rows.machine().power().inside() * rows.machine().efficiency().inside();
+    }
+
+    /** Half the tolerance of the face that is cut, mm; empty where the drawing leaves it general. */
+    Optional<Double> toleratedLean() {
+        return rows.job().plan().features().stream()
+                .filter(feature -> operation.features().contains(feature.id()) && feature.kind() == Feature.Kind.FACE)
+                .map(feature -> ((Face) feature).across())
+                .filter(Size::toleranced)
+                .map(size -> (size.greatestMm() - size.leastMm()) / 2)
+                .filter(half -> half > 0)
+                .findFirst();
+    }
+
+    /** Diameter of the hole that an earlier operation of the job drilled for the same feature, mm. */
+    Optional<Double> holeBefore() {
+        return stage.before().cuts().stream()
+                .filter(UprightCylinder.class::isInstance)
+                .map(UprightCylinder.class::cast)
+                .filter(hole -> stage.spots().stream().anyMatch(spot -> spot.distance(hole.axis()) < SAME_PLACE))
+                .map(hole -> 2 * hole.radius())
+                .max(Double::compare);
+    }
+}

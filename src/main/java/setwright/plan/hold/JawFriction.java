@@ -1,0 +1,30 @@
+package setwright.plan.hold;
+
+import setwright.holding.Friction;
+import setwright.plan.Rows;
+import setwright.shop.Vise;
+
+/**
+ * The friction of the work in a vise's jaws, by the shop's row for the jaw face and the ISO 513 group of the work.
+ * Non-ferrous work takes the row of brass, the lower of the two that are listed.
+ */
+final class JawFriction {
+    private JawFriction() {}
+
+    static Friction of(Vise.JawFace face, Rows rows) {
+        return rows.friction(row(face, rows)).map(Friction::of).orElse(Friction.SMOOTH_HARDENED_JAW);
+    }
+
+    private static String row(Vise.JawFace face, Rows rows) {
+        return switch (face) {
+            case GROOVED -> "friction-grooved-jaw-steel";
+            case SERRATED -> "friction-serrated-jaw-steel";
+            case SMOOTH ->
+                switch (rows.material().group()) {
+                    case K -> "friction-smooth-jaw-grey-iron";
+                    case N -> "friction-smooth-jaw-brass";
+                    case P, M, S, H -> "friction-smooth-jaw-steel";
+                };
+        };
+    }
+}

@@ -1,0 +1,50 @@
+package setwright.plan.part;
+
+import java.util.List;
+import java.util.Objects;
+import setwright.job.DrawnOperation;
+import setwright.job.DrawnSetUp;
+import setwright.reach.DropOut;
+import setwright.shop.Cutter;
+import setwright.shop.Holder;
+import setwright.shop.Taper;
+
+/** What has to come down below the nose to change from one operation's tool to the next. */
+public final class DropOuts {
+    private DropOuts() {}
+
+    /** The whole holder where its neighbour uses another, else what the holder grips. */
+    public static DropOut of(DrawnSetUp setUp, DrawnOperation operation, Cutter cutter, Holder holder) {
+        double grip = Math.max(
+                0,
+                cutter.overallLength().inside() - operation.stickOut().value().inside());
+        return switch (holder.style()) {
+            case SPINDLE_COLLET -> DropOut.r8Collet(grip);
+            case COLLET_CHUCK -> staysIn(setUp, operation) ? DropOut.colletChuck(grip) : shank(holder.taper());
+            case SET_SCREW -> staysIn(setUp, operation) ? DropOut.setScrewHolder(grip) : shank(holder.taper());
+            case DRILL_CHUCK_KEYED, DRILL_CHUCK_KEYLESS ->
+                staysIn(setUp, operation) ? DropOut.drillChuck(grip) : shank(holder.taper());
+            case FACE_MILL_ARBOR -> shank(holder.taper());
+        };
+    }
+
+    private static DropOut shank(Taper taper) {
+        return switch (taper) {
+            case R8 -> DropOut.r8Shank();
+            case ISO_30 -> DropOut.steepTaper(30);
+            case ISO_40 -> DropOut.steepTaper(40);
+            case MORSE_3 -> DropOut.morse(3);
+        };
+    }
+
+    /** Whether the operations before and after use the same holder, so that it never leaves the spindle here. */
+    private static boolean staysIn(DrawnSetUp setUp, DrawnOperation operation) {
+        List<DrawnOperation> all = setUp.operations();
+        int at = all.indexOf(operation);
+        String holder = operation.holder().value();
+        boolean before = at > 0 && Objects.equals(all.get(at - 1).holder().value(), holder);
+        boolean after =
+                at < all.size() - 1 && Objects.equals(all.get(at + 1).holder().value(), holder);
+        return before && after;
+    }
+}

@@ -1,0 +1,152 @@
+package setwright.plan.part;
+
+import java.util.ArrayList;
+import java.util.List;
+import setwright.geometry.Move;
+import setwright.geometry.Point3;
+import setwright.geometry.Prism;
+import setwright.geometry.Profile;
+import setwright.geometry.Solid;
+import setwright.geometry.Stock;
+import setwright.geometry.ToolPath;
+import setwright.geometry.UprightCone;
+import setwright.geometry.UprightCylinder;
+import setwright.geometry.plane.Point2;
+import setwright.job.Block;
+import setwright.job.DrawnOperation;
+import setwright.job.DrawnSetUp;
+import setwright.job.Job;
+import setwright.job.Operation;
+import setwright.reach.ThroughDepth;
+import setwright.shop.Cutter;
+import setwright.shop.Drill;
+import setwright.shop.SpotDrill;
+
+/** The way of the tool point in one operation, and what it takes from the stock. */
+record OperationWay(ToolPath path, List<Point2> spots, List<Solid> gone, double cutLength) {
+    /** The cutter starts and ends this far clear of the work, mm (common practice). */
+    private static final double CLEAR = 2;
+
+    static OperationWay of(
+            DrawnSetUp setUp, DrawnOperation operation, Cutter cutter, Heights heights, ToolHeights tool, Job job) {
+        return operation.kind() == Operation.Kind.FACE
+                ? facing(operation, cutter, heights, tool)
+                : holes(setUp, operation, cutter, heights, tool, job);
+    }
+
+    Stock cut(Stock before) {
+        Stock after = before;
+        for (Solid one : gone) {
+            after = after.less(one);
+        }
+        return after;
+    }
+
+    private static OperationWay facing(DrawnOperation operation, Cutter cutter, Heights heights, ToolHeights tool) {
+        double radius = cutter.diameter().inside() / 2;
+        double from = heights.left() - radius - CLEAR;
+        double to = heights.right() + radius + CLEAR;
+        List<Double> lanes = lanes(operation, heights, radius);
+        ToolPath path = ToolPath.from(new Point3(from, lanes.get(0), tool.crossing()));
+        for (double z : passes(operation, heights)) {
+            for (double y : lanes) {
+                path = path.across(Move.Kind.CROSS, new Point2(from, y))
+                        .toHeight(Move.Kind.APPROACH, z)
+                        .across(Move.Kind.CUT, new Point2(to, y))
+                        .toHeight(Move.Kind.RETRACT, tool.crossing());
+            }
+        }
+        Solid gone = Prism.box(
+                new Point2(heights.left() - 1, heights.front() - 1),
+                new Point2(heights.right() + 1, heights.back() + 1),
+                heights.finishedTop(),
+                heights.startTop() + 1);
+        return new OperationWay(path, List.of(), List.of(gone), path.length(Move.Kind.CUT));
+    }
+
+    private static List<Double> lanes(DrawnOperation operation, Heights heights, double radius) {
+        double width = Math.min(operation.width().value().inside(), 2 * radius);
+        int count = (int) Math.ceil(heights.depth() / width - 1e-9);
+        if (count <= 1) {
+            return List.of((heights.front() + heights.back()) / 2);
+        }
+        List<Double> found = new ArrayList<>();
+        for (int i = 0; i < count; i++) {
+            found.add(heights.front() + (i + 1) * width - radius);
+        }
+        return found;
+    }
+
+    private static List<Double> passes(DrawnOperation operation, Heights heights) {
+        double depth = Math.max(operation.depth().value().inside(), 0.01);
+        List<Double> found = new ArrayList<>();
+        double z = heights.startTop();
+        while (z > heights.finishedTop() + 1e-6 && found.size() < 1000) {
+            z = Math.max(heights.finishedTop(), z - depth);
+            found.add(z);
+        }
+        return found.isEmpty() ? List.of(heights.finishedTop()) : found;
+    }
+
+    private static OperationWay holes(
+            DrawnSetUp setUp, DrawnOperation operation, Cutter cutter, Heights heights, ToolHeights tool, Job job) {
+        Lying lying = Lying.of((Block) job.plan().blank(), setUp.up().value(), setUp.quarterTurns());
+        Point2 middle = new Point2((heights.left() + heights.right()) / 2, (heights.front() + heights.back()) / 2);
+        List<Point2> spots = new ArrayList<>();
+        List<Solid> gone = new ArrayList<>();
+        List<Double> lowest = new ArrayList<>();
+        Holes.of(operation, job)
+                .forEach(hole -> lying.places(hole).forEach(place -> {
+                    Point2 spot = place.plus(middle);
+                    double low = tool.workTop()
+                            - HoleDepths.of(operation, cutter, hole, tool.workTop() - heights.partBottom());
+                    spots.add(spot);
+                    lowest.add(low);
+                    if (operation.kind() != Operation.Kind.TAP) {
+                        gone.add(hollow(cutter, spot, low, tool.workTop() + 1));
+                    }
+                }));
+        return new OperationWay(path(spots, lowest, tool), spots, gone, cutLength(lowest, tool));
+    }
+
+    private static ToolPath path(List<Point2> spots, List<Double> lowest, ToolHeights tool) {
+        Point2 first = spots.isEmpty() ? Point2.ORIGIN : spots.get(0);
+        ToolPath path = ToolPath.from(Point3.of(first, tool.crossing()));
+        for (int i = 0; i < spots.size(); i++) {
+            path = path.across(Move.Kind.CROSS, spots.get(i))
+                    .toHeight(Move.Kind.PLUNGE, lowest.get(i))
+                    .toHeight(Move.Kind.RETRACT, tool.crossing());
+        }
+        return path;
+    }
+
+    private static double cutLength(List<Double> lowest, ToolHeights tool) {
+        return lowest.stream().mapToDouble(low -> tool.workTop() - low).sum();
+    }
+
+    /** What a tool leaves open: its cylinder, with its point below. */
+    private static Solid hollow(Cutter cutter, Point2 spot, double low, double top) {
+        double radius = cutter.diameter().inside() / 2;
+        double point = pointLength(cutter);
+        if (cutter.form() == Cutter.Form.SPOT_DRILL) {
+            double deep = top - low;
+            return new UprightCone(spot, new Profile(low, top, 0, Math.min(radius, radius * deep / point)));
+        }
+        UprightCylinder open = new UprightCylinder(spot, radius, low + point, Math.max(top, low + point));
+        return point > 0 ? open.pointedDown(point) : open;
+    }
+
+    static double pointLength(Cutter cutter) {
+        return switch (cutter.form()) {
+            case DRILL ->
+                ThroughDepth.pointLength(
+                        cutter.diameter().inside(),
+                        ((Drill) cutter).pointAngle().inside());
+            case SPOT_DRILL ->
+                ThroughDepth.pointLength(
+                        cutter.diameter().inside(),
+                        ((SpotDrill) cutter).pointAngle().inside());
+            case END_MILL, FACE_MILL, REAMER, TAP -> 0;
+        };
+    }
+}

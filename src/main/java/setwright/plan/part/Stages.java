@@ -1,0 +1,114 @@
+package setwright.plan.part;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import setwright.geometry.Attitude;
+import setwright.geometry.Placement;
+import setwright.geometry.Point3;
+import setwright.geometry.Stock;
+import setwright.job.Block;
+import setwright.job.DrawnOperation;
+import setwright.job.DrawnSetUp;
+import setwright.job.DrawnUp;
+import setwright.job.Size;
+import setwright.plan.NotChecked;
+import setwright.plan.Rows;
+import setwright.shop.Cutter;
+import setwright.shop.Holder;
+
+/** Carries the stock through every operation of every set-up, and lays path and tool beside it. */
+public final class Stages {
+    private final DrawnUp drawnUp;
+    private final Rows rows;
+    private final List<NotChecked> missing = new ArrayList<>();
+
+    private Stages(DrawnUp drawnUp, Rows rows) {
+        this.drawnUp = drawnUp;
+        this.rows = rows;
+    }
+
+    public static PartPlan of(DrawnUp drawnUp, Rows rows) {
+        return new Stages(drawnUp, rows).through();
+    }
+
+    private PartPlan through() {
+        List<SetUpStage> found = new ArrayList<>();
+        Point3 size = largest((Block) drawnUp.job().plan().blank());
+        Stock part = Stock.block(size);
+        for (DrawnSetUp setUp : drawnUp.setUps()) {
+            Optional<Heights> heights =
+                    Seats.of(drawnUp.job(), setUp.up().value(), setUp.quarterTurns(), setUp.holding(), rows);
+            if (heights.isEmpty()) {
+                missing.add(new NotChecked("holder-meets-jaw", setUp.id(), "", "a device that holds the part"));
+                continue;
+            }
+            Placement placement = placement(setUp, heights.get(), size);
+            SetUpStage stage = stage(setUp, heights.get(), part.placed(placement));
+            found.add(stage);
+            part = end(stage).placed(placement.inverse());
+        }
+        return new PartPlan(found, missing);
+    }
+
+    private static Stock end(SetUpStage stage) {
+        List<OperationStage> operations = stage.operations();
+        return operations.isEmpty()
+                ? stage.start()
+                : operations.get(operations.size() - 1).after();
+    }
+
+    /** The largest blank stands with its middle over the middle of where the nominal part sits. */
+    private static Placement placement(DrawnSetUp setUp, Heights heights, Point3 size) {
+        Attitude attitude = new Attitude(setUp.up().value(), setUp.quarterTurns());
+        Point3 lying = attitude.size(size);
+        double x = (heights.left() + heights.right() - lying.x()) / 2;
+        double y = (heights.front() + heights.back() - lying.y()) / 2;
+        return Placement.resting(attitude, size, new Point3(x, y, heights.partBottom()));
+    }
+
+    private static Point3 largest(Block block) {
+        return new Point3(
+                nominal(block.length()), nominal(block.depth()), block.height().greatestMm());
+    }
+
+    private static double nominal(Size size) {
+        return size.nominal().inside();
+    }
+
+    private SetUpStage stage(DrawnSetUp setUp, Heights heights, Stock start) {
+        List<OperationStage> operations = new ArrayList<>();
+        Stock now = start;
+        for (DrawnOperation operation : setUp.operations()) {
+            Optional<OperationStage> stage = stage(setUp, operation, heights, now);
+            if (stage.isEmpty()) {
+                missing.add(new NotChecked(
+                        "holder-meets-jaw", setUp.id(), operation.id(), "a cutter in a holder of the shop"));
+                continue;
+            }
+            operations.add(stage.get());
+            now = stage.get().after();
+        }
+        return new SetUpStage(setUp.id(), heights, Fixtures.of(setUp.holding(), heights, rows), start, operations);
+    }
+
+    private Optional<OperationStage> stage(DrawnSetUp setUp, DrawnOperation operation, Heights heights, Stock before) {
+        Optional<Cutter> cutter = rows.cutter(operation.cutter().value());
+        Optional<Holder> holder = rows.holder(operation.holder().value());
+        return ToolHeights.of(setUp, operation, heights, rows).map(tool -> {
+            OperationWay way = OperationWay.of(setUp, operation, cutter.orElseThrow(), heights, tool, drawnUp.job());
+            return new OperationStage(
+                    operation.id(),
+                    before,
+                    way.cut(before),
+                    ToolStacks.of(operation, cutter.orElseThrow(), holder.orElseThrow(), rows.machine()),
+                    way.path(),
+                    way.spots(),
+                    tool.workTop(),
+                    tool.lowest(),
+                    tool.crossing(),
+                    tool.projection(),
+                    way.cutLength());
+        });
+    }
+}

@@ -1,0 +1,107 @@
+package setwright.plan.pencil;
+
+import java.util.Optional;
+import setwright.job.Hole;
+import setwright.job.Operation;
+import setwright.plan.part.Heights;
+import setwright.plan.part.HoleDepths;
+import setwright.quantity.Length;
+import setwright.quantity.Typed;
+import setwright.quantity.thread.ScrewThread;
+import setwright.quantity.thread.Threads;
+import setwright.reach.BlindTap;
+import setwright.shop.Cutter;
+import setwright.shop.SpotDrill;
+import setwright.shop.Tap;
+
+/** Depth and width of one pass; in a hole the depth of full diameter. */
+final class DepthPencil {
+    /** Deepest facing pass that the pencil takes, mm (common practice for manual mills). */
+    private static final double FACE_MILL_PASS = 2;
+
+    private static final double END_MILL_PASS_SHARE = 0.25;
+
+    /** Widest facing pass as a share of the cutter's diameter, where the cutter does not cover the face. */
+    private static final double LANE_SHARE = 0.75;
+
+    /** Least that has to stay under a blind hole's full diameter, mm (common practice). */
+    private static final double FLOOR = 2;
+
+    /** Threads of lead that are counted on where the shop has no tap. */
+    private static final int USUAL_LEAD = 4;
+
+    private final Drafting drafting;
+
+    DepthPencil(Drafting drafting) {
+        this.drafting = drafting;
+    }
+
+    Typed<Length> depth(Operation operation, Cutter cutter, Heights heights) {
+        return switch (operation.kind()) {
+            case FACE -> drafting.length(facingPass(cutter, heights.startTop() - heights.finishedTop()));
+            case SPOT -> drafting.length(spotDepth(operation, cutter));
+            case DRILL, REAM, TAP -> drafting.length(holeDepth(operation, heights));
+        };
+    }
+
+    private double spotDepth(Operation operation, Cutter cutter) {
+        return cutter instanceof SpotDrill spot
+                ? operation.features().stream()
+                        .map(drafting::hole)
+                        .flatMap(Optional::stream)
+                        .mapToDouble(hole -> HoleDepths.spot(hole, spot))
+                        .max()
+                        .orElse(0)
+                : 0;
+    }
+
+    Typed<Length> width(Operation operation, Cutter cutter, Heights heights) {
+        double diameter = cutter.diameter().inside();
+        return switch (operation.kind()) {
+            case FACE -> {
+                double lanes = Math.ceil(heights.depth() / diameter - 1e-9);
+                double wide = lanes <= 1 ? 1 : Math.ceil(heights.depth() / (LANE_SHARE * diameter));
+                yield drafting.length(heights.depth() / wide);
+            }
+            case SPOT, DRILL, REAM, TAP -> drafting.length(diameter);
+        };
+    }
+
+    private static double facingPass(Cutter cutter, double allowance) {
+        double deepest = switch (cutter.form()) {
+            case END_MILL -> END_MILL_PASS_SHARE * cutter.diameter().inside();
+            default -> FACE_MILL_PASS;
+        };
+        double passes = Math.max(1, Math.ceil(allowance / deepest - 1e-9));
+        return Math.max(0.1, Math.ceil(20 * allowance / passes - 1e-9) / 20);
+    }
+
+    private double holeDepth(Operation operation, Heights heights) {
+        double thickness = heights.finishedTop() - heights.partBottom();
+        return operation.features().stream()
+                .map(drafting::hole)
+                .flatMap(Optional::stream)
+                .mapToDouble(hole -> full(operation, hole, thickness))
+                .max()
+                .orElse(thickness);
+    }
+
+    private double full(Operation operation, Hole hole, double thickness) {
+        if (hole.depth() == null) {
+            return thickness;
+        }
+        double asked = hole.depth().nominal().inside();
+        boolean beforeTap = operation.kind() == Operation.Kind.DRILL && hole.make() == Hole.Make.TAPPED;
+        return beforeTap ? Math.min(thickness - FLOOR, drilledBeforeTap(hole, asked)) : asked;
+    }
+
+    /** Room for the tap that the pencil takes, and a diameter for its chips. */
+    private double drilledBeforeTap(Hole hole, double asked) {
+        ScrewThread thread = Threads.listed().read(String.valueOf(hole.thread()));
+        int lead = drafting.rows()
+                .cutter(new CutterPencil(drafting).tapping(hole))
+                .map(tap -> ((Tap) tap).leadThreads())
+                .orElse(USUAL_LEAD);
+        return new BlindTap(asked, lead, thread.pitch(), thread.major()).drillDepth();
+    }
+}

@@ -1,0 +1,71 @@
+package setwright.plan.pencil;
+
+import java.util.List;
+import java.util.Optional;
+import setwright.geometry.Side;
+import setwright.job.Block;
+import setwright.job.Face;
+import setwright.job.Feature;
+import setwright.job.Hole;
+import setwright.job.Job;
+import setwright.plan.Rows;
+import setwright.quantity.Length;
+import setwright.quantity.Measure;
+import setwright.quantity.Printing;
+import setwright.quantity.Reading;
+import setwright.quantity.Speed;
+import setwright.quantity.SpindleSpeed;
+import setwright.quantity.Typed;
+
+/** What every step of the pencil starts from: the job, its rows, and how it writes values down. */
+record Drafting(Job job, Rows rows) {
+    /** A pencilled length: written as the job's units print it, and exactly what that text says. */
+    Typed<Length> length(double mm) {
+        return reading().length(text(Measure.LENGTH, mm));
+    }
+
+    Typed<SpindleSpeed> speed(double radPerS) {
+        String text = text(Measure.SPINDLE_SPEED, radPerS);
+        return new Typed<>(text, new SpindleSpeed(reading().inside(Measure.SPINDLE_SPEED, text)));
+    }
+
+    Typed<Speed> feed(double mmPerS) {
+        String text = text(Measure.FEED, mmPerS);
+        return new Typed<>(text, new Speed(reading().inside(Measure.FEED, text)));
+    }
+
+    Optional<Feature> feature(String id) {
+        return job.plan().features().stream()
+                .filter(feature -> feature.id().equals(id))
+                .findFirst();
+    }
+
+    /** The hole of that id; empty where it is none. */
+    Optional<Hole> hole(String id) {
+        return feature(id).filter(Hole.class::isInstance).map(Hole.class::cast);
+    }
+
+    Optional<Face> face(String id) {
+        return feature(id).filter(Face.class::isInstance).map(Face.class::cast);
+    }
+
+    List<Feature> on(Side side) {
+        return job.plan().features().stream()
+                .filter(feature -> feature.side() == side)
+                .toList();
+    }
+
+    Block block() {
+        return switch (job.plan().blank().kind()) {
+            case BLOCK -> (Block) job.plan().blank();
+        };
+    }
+
+    private Reading reading() {
+        return new Reading(job.plan().units());
+    }
+
+    private String text(Measure measure, double inside) {
+        return new Printing(job.plan().units()).of(measure, inside);
+    }
+}

@@ -1,0 +1,142 @@
+package setwright.plan.pencil;
+
+import java.util.List;
+import java.util.Optional;
+import setwright.cutting.CuttingPower;
+import setwright.cutting.Kienzle;
+import setwright.cutting.MillingCut;
+import setwright.cutting.Selector;
+import setwright.cutting.SpeedAndFeed;
+import setwright.job.Operation;
+import setwright.quantity.Speed;
+import setwright.quantity.SpindleSpeed;
+import setwright.quantity.Typed;
+import setwright.quantity.thread.Threads;
+import setwright.shop.Cutter;
+import setwright.shop.CuttingSpeed;
+import setwright.shop.Machine;
+import setwright.shop.Material;
+import setwright.shop.Tap;
+import setwright.shop.ToolMaterial;
+
+/** Speed and feed: what the material asks for, in the steps that this machine has. */
+final class SpeedPencil {
+    /** A power quill feed may be this much above the wanted one (common practice). */
+    private static final double QUILL_FEED_OVER = 1.25;
+
+    /** Share of the spindle's power that the pencil plans a milling pass with (common practice). */
+    private static final double POWER_SHARE = 0.8;
+
+    private final Drafting drafting;
+    private final Operation.Kind kind;
+    private final Optional<Cutter> cutter;
+    private final Operation.Method method;
+
+    SpeedPencil(Drafting drafting, Operation.Kind kind, Optional<Cutter> cutter, Operation.Method method) {
+        this.drafting = drafting;
+        this.kind = kind;
+        this.cutter = cutter;
+        this.method = method;
+    }
+
+    Typed<SpindleSpeed> speed() {
+        if (method == Operation.Method.TAP_BY_HAND_GUIDED) {
+            return drafting.speed(0);
+        }
+        return cutter.flatMap(tool -> row(tool)
+                        .map(row -> spindle(drafting.rows().machine())
+                                .choose(new Selector.Wanted(
+                                        SpeedAndFeed.spindleSpeed(
+                                                row.speed().inside(),
+                                                tool.diameter().inside()),
+                                        mostOver(tool.material()),
+                                        Double.POSITIVE_INFINITY))
+                                .value()))
+                .map(drafting::speed)
+                .orElse(drafting.speed(0));
+    }
+
+    /** @param section what a milling pass takes; its feed stays within the spindle's power */
+    Typed<Speed> feed(Typed<SpindleSpeed> speed, MillingCut.Section section) {
+        return cutter.map(tool -> drafting.feed(
+                        kind == Operation.Kind.FACE
+                                ? Math.min(feed(tool, speed.inside()), powerFeed(tool, speed.inside(), section))
+                                : feed(tool, speed.inside())))
+                .orElse(drafting.feed(0));
+    }
+
+    /** The feed at which a pass takes its share of the spindle's power; a thinner chip asks for more force a millimetre. */
+    private double powerFeed(Cutter tool, double turning, MillingCut.Section section) {
+        Machine machine = drafting.rows().machine();
+        double power =
+                POWER_SHARE * machine.power().inside() * machine.efficiency().inside();
+        double area = section.width() * section.depth();
+        if (turning <= 0 || area <= 0) {
+            return Double.POSITIVE_INFINITY;
+        }
+        Material material = drafting.rows().material();
+        Kienzle kienzle = new Kienzle(material.kc11().inside(), material.mc().inside());
+        double feed = feed(tool, turning);
+        for (int i = 0; i < 4 && feed > 0; i++) {
+            double chip = SpeedAndFeed.feedPerTooth(feed, turning, tool.teeth());
+            double needed = CuttingPower.powerOfRemoval(area * feed, kienzle.specificForce(chip));
+            feed *= Math.min(1, power / needed);
+        }
+        return feed;
+    }
+
+    private double feed(Cutter tool, double turning) {
+        if (kind == Operation.Kind.TAP) {
+            return SpeedAndFeed.tableFeed(
+                    turning, 1, Threads.listed().read(((Tap) tool).thread()).pitch());
+        }
+        Optional<CuttingSpeed> row = row(tool);
+        if (row.isEmpty() || turning <= 0) {
+            return 0;
+        }
+        double perEdge = row.get().feedAt(tool.diameter().inside());
+        return switch (method) {
+            case TABLE_FEED -> alongTable(SpeedAndFeed.tableFeed(turning, tool.teeth(), perEdge));
+            case QUILL_POWER -> SpeedAndFeed.tableFeed(turning, 1, quillFeed(perEdge));
+            case QUILL_LEVER, TAP_BY_HAND_GUIDED, TAP_UNDER_POWER -> SpeedAndFeed.tableFeed(turning, 1, perEdge);
+        };
+    }
+
+    private double alongTable(double wanted) {
+        var axis = drafting.rows().machine().x();
+        Selector selector = axis.feedLeast() == null || axis.feedGreatest() == null
+                ? Selector.byHand()
+                : Selector.stepless(
+                        axis.feedLeast().inside(), axis.feedGreatest().inside());
+        return selector.choose(new Selector.Wanted(wanted, 1, Double.POSITIVE_INFINITY))
+                .value();
+    }
+
+    private double quillFeed(double wanted) {
+        List<Double> feeds = drafting.rows().machine().quillFeeds().stream()
+                .map(Typed::inside)
+                .toList();
+        return Selector.steps(feeds)
+                .choose(new Selector.Wanted(wanted, QUILL_FEED_OVER, Double.POSITIVE_INFINITY))
+                .value();
+    }
+
+    private Optional<CuttingSpeed> row(Cutter tool) {
+        return drafting.rows().cuttingSpeed(tool.form(), tool.material());
+    }
+
+    private static Selector spindle(Machine machine) {
+        if (machine.speedLeast() != null && machine.speedGreatest() != null) {
+            return Selector.stepless(
+                    machine.speedLeast().inside(), machine.speedGreatest().inside());
+        }
+        return Selector.steps(machine.steps().stream().map(Typed::inside).toList());
+    }
+
+    private static double mostOver(ToolMaterial material) {
+        return switch (material) {
+            case HSS -> Selector.Wanted.HSS_MOST_OVER;
+            case CARBIDE -> Selector.Wanted.CARBIDE_MOST_OVER;
+        };
+    }
+}

@@ -1,0 +1,46 @@
+package setwright.plan.pencil;
+
+import setwright.quantity.Length;
+import setwright.quantity.Typed;
+import setwright.quantity.UnitSystem;
+import setwright.shop.Cutter;
+import setwright.shop.FaceMill;
+import setwright.shop.Holder;
+
+/** Stick-out: as short as the holder's grip allows without gripping the flutes, rounded up to what one can set. */
+final class StickOutPencil {
+    /** A shank goes this far into a collet before the drawbar or the chuck's screw is in the way, mm (common practice). */
+    private static final double COLLET_DEPTH = 50;
+
+    private final Drafting drafting;
+
+    StickOutPencil(Drafting drafting) {
+        this.drafting = drafting;
+    }
+
+    Typed<Length> choose(Cutter cutter, Holder holder) {
+        return switch (cutter.form()) {
+            case FACE_MILL -> ((FaceMill) cutter).bodyHeight();
+            case END_MILL, SPOT_DRILL, DRILL, REAMER, TAP -> drafting.length(rounded(shortest(cutter, holder)));
+        };
+    }
+
+    private static double shortest(Cutter cutter, Holder holder) {
+        double shank = cutter.overallLength().inside() - cutter.fluteLength().inside();
+        return cutter.overallLength().inside() - Math.min(deepest(holder), Math.max(shank, 0));
+    }
+
+    /** How far in a shank goes: a collet is open at its back, a chuck and a set screw holder end where they grip. */
+    private static double deepest(Holder holder) {
+        return switch (holder.style()) {
+            case SPINDLE_COLLET, COLLET_CHUCK -> Math.max(holder.grip().inside(), COLLET_DEPTH);
+            case SET_SCREW, DRILL_CHUCK_KEYED, DRILL_CHUCK_KEYLESS, FACE_MILL_ARBOR ->
+                holder.grip().inside();
+        };
+    }
+
+    private double rounded(double mm) {
+        double step = drafting.job().plan().units() == UnitSystem.METRIC ? 1 : 25.4 / 16;
+        return Math.ceil(mm / step - 1e-9) * step;
+    }
+}

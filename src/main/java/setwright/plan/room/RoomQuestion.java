@@ -1,0 +1,151 @@
+package setwright.plan.room;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import setwright.geometry.Body;
+import setwright.geometry.Clearance;
+import setwright.geometry.Move;
+import setwright.geometry.Nearest;
+import setwright.geometry.Role;
+import setwright.geometry.ToolPath;
+import setwright.geometry.ToolStack;
+import setwright.job.DrawnOperation;
+import setwright.job.DrawnSetUp;
+import setwright.job.Operation;
+import setwright.plan.Rows;
+import setwright.plan.part.DropOuts;
+import setwright.plan.part.Heights;
+import setwright.plan.part.KneeUse;
+import setwright.plan.part.OperationStage;
+import setwright.plan.part.SetUpStage;
+import setwright.plan.part.ToolHeights;
+import setwright.quantity.Given;
+import setwright.quantity.Unit;
+import setwright.quantity.Value;
+import setwright.quantity.Worked;
+import setwright.reach.DropOut;
+import setwright.reach.KneeWindow;
+import setwright.reach.QuillUse;
+import setwright.reach.ToolChange;
+import setwright.shop.Machine;
+
+/** The room of one operation: what comes near, how knee and quill stand, where its tool is changed. */
+record RoomQuestion(DrawnSetUp setUp, DrawnOperation operation, SetUpStage stage, OperationStage on, Rows rows) {
+    /** A pair further apart than this is not listed, mm. */
+    private static final double LISTED = 50;
+
+    OperationRoom answer() {
+        KneeWindow window =
+                KneeWindow.of(KneeUse.of(operation.id(), operation.kind(), heights()), KneeUse.range(rows.machine()));
+        List<Nearest> near = near();
+        double knee = operation.kneeHeight().value().inside();
+        return new OperationRoom(
+                operation.id(),
+                near.isEmpty() ? null : near.get(0),
+                near.stream().filter(one -> one.clearance() < LISTED).toList(),
+                knee,
+                window.low(),
+                window.high(),
+                on.lowest() + on.projection(),
+                quillUsed(knee),
+                rows.machine().quillStroke().inside(),
+                underPart(),
+                change(knee));
+    }
+
+    private ToolHeights heights() {
+        return new ToolHeights(on.workTop(), on.lowest(), on.crossing(), on.projection());
+    }
+
+    /** Everything against the fixtures; holder, nose and quill also against the part as it stands. */
+    private List<Nearest> near() {
+        List<Nearest> all = new ArrayList<>(Clearance.all(on.tool(), on.path(), stage.fixtures()));
+        ToolStack above = on.tool().only(Role.HOLDER, Role.SPINDLE_NOSE, Role.QUILL);
+        Body part = new Body("part", Role.PART, on.before().solid());
+        all.addAll(Clearance.all(above, on.path(), List.of(part)));
+        all.sort(Comparator.comparingDouble(Nearest::clearance));
+        return all;
+    }
+
+    private Value quillUsed(double knee) {
+        Given height = Given.of("knee height", knee, Unit.MM, setUp.id() + "/" + operation.id() + "/kneeHeight");
+        Given projection = Given.of("projection", on.projection(), Unit.MM, setUp.id() + "/" + operation.id());
+        Given lowest = Given.of("lowest tool point", on.lowest(), Unit.MM, setUp.id() + "/" + operation.id());
+        Worked out = QuillUse.OUT.of(height, projection, lowest);
+        return operation.kind() == Operation.Kind.FACE
+                ? Given.of("quill", 0, Unit.MM, "milling is done with the quill in")
+                : out;
+    }
+
+    /** For each hole that comes out below, how near the tool comes to what lies there. */
+    private List<OperationRoom.UnderPart> underPart() {
+        double below = stage.heights().partBottom() - on.lowest();
+        if (below <= 0 || on.spots().isEmpty()) {
+            return List.of();
+        }
+        List<Body> beneath = stage.fixtures().stream()
+                .filter(body ->
+                        body.role() == Role.PARALLEL || body.role() == Role.VISE_BED || body.role() == Role.TABLE)
+                .toList();
+        List<OperationRoom.UnderPart> found = new ArrayList<>();
+        int spot = 0;
+        for (Move move : on.path().moves()) {
+            if (move.kind() == Move.Kind.PLUNGE) {
+                addUnder(found, spot++, move, beneath);
+            }
+        }
+        return found;
+    }
+
+    private void addUnder(List<OperationRoom.UnderPart> found, int spot, Move plunge, List<Body> beneath) {
+        double below = stage.heights().partBottom() - plunge.zTo();
+        if (below <= 0) {
+            return;
+        }
+        ToolPath down = new ToolPath(plunge.from(), List.of(plunge));
+        for (Body body : beneath) {
+            Clearance.nearest(on.tool().only(Role.CUTTER), down, List.of(body))
+                    .ifPresent(
+                            near -> found.add(new OperationRoom.UnderPart(body.name(), spot, below, near.clearance())));
+        }
+    }
+
+    private OperationRoom.ChangeRoom change(double knee) {
+        Heights heights = stage.heights();
+        ToolChange change = ToolChange.of(
+                new ToolChange.Asked(
+                        knee,
+                        on.projection(),
+                        Math.max(on.before().top(), heights.jawTop()),
+                        highestAside(heights),
+                        dropOut()),
+                KneeUse.range(rows.machine()));
+        Optional<ToolChange.Room> cheapest = change.cheapest();
+        ToolChange.Room room = cheapest.orElseGet(change::roomiest);
+        String where = cheapest.map(one -> one.place().words()).orElse("");
+        return new OperationRoom.ChangeRoom(where, room.room(), room.needed());
+    }
+
+    private DropOut dropOut() {
+        return DropOuts.of(
+                setUp,
+                operation,
+                rows.cutter(operation.cutter().value()).orElseThrow(),
+                rows.holder(operation.holder().value()).orElseThrow());
+    }
+
+    /** The table where it can be run so far aside that the device is clear of the spindle, else the device. */
+    private double highestAside(Heights heights) {
+        Machine machine = rows.machine();
+        double device = stage.fixtures().stream()
+                .filter(body -> body.role() != Role.TABLE)
+                .mapToDouble(body -> body.solid().box().plan().xHigh())
+                .max()
+                .orElse(0);
+        boolean clears = machine.x().travel().inside() / 2
+                > device + machine.noseDiameter().inside() / 2;
+        return clears ? 0 : Math.max(heights.jawTop(), on.before().top());
+    }
+}

@@ -1,0 +1,72 @@
+package setwright.plan.room;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import setwright.job.DrawnOperation;
+import setwright.job.DrawnSetUp;
+import setwright.job.DrawnUp;
+import setwright.plan.NotChecked;
+import setwright.plan.Rows;
+import setwright.plan.part.Heights;
+import setwright.plan.part.OperationStage;
+import setwright.plan.part.PartPlan;
+import setwright.plan.part.SetUpStage;
+import setwright.reach.Level;
+
+/** Works out the room of every set-up and operation. */
+public final class Rooms {
+    private Rooms() {}
+
+    public static RoomPlan of(DrawnUp drawnUp, Rows rows, PartPlan part) {
+        List<SetUpRoom> found = new ArrayList<>();
+        List<NotChecked> missing = new ArrayList<>();
+        for (DrawnSetUp setUp : drawnUp.setUps()) {
+            part.setUp(setUp.id()).ifPresent(stage -> found.add(setUp(setUp, stage, rows)));
+        }
+        return new RoomPlan(found, missing);
+    }
+
+    private static SetUpRoom setUp(DrawnSetUp setUp, SetUpStage stage, Rows rows) {
+        List<OperationRoom> operations = new ArrayList<>();
+        for (OperationStage on : stage.operations()) {
+            Optional<DrawnOperation> operation = setUp.operation(on.operation());
+            operation.ifPresent(drawn -> operations.add(new RoomQuestion(setUp, drawn, stage, on, rows).answer()));
+        }
+        return new SetUpRoom(setUp.id(), levels(stage.heights()), knees(operations), touchOffs(setUp), operations);
+    }
+
+    private static List<Level> levels(Heights heights) {
+        List<Level> levels = new ArrayList<>();
+        levels.add(new Level("table", 0));
+        levels.add(new Level("vise bed", heights.bed()));
+        if (heights.partBottom() > heights.bed()) {
+            levels.add(new Level("top of parallels", heights.partBottom()));
+        }
+        levels.add(new Level("jaw top", heights.jawTop()));
+        levels.add(new Level("finished top", heights.finishedTop()));
+        if (heights.startTop() > heights.finishedTop()) {
+            levels.add(new Level("blank top, largest", heights.startTop()));
+        }
+        return levels;
+    }
+
+    private static List<Double> knees(List<OperationRoom> operations) {
+        Set<Double> heights = new LinkedHashSet<>();
+        operations.forEach(operation -> heights.add(operation.kneeHeight()));
+        return heights.stream().sorted().toList();
+    }
+
+    /** Every tool that goes in anew is touched off once. */
+    private static int touchOffs(DrawnSetUp setUp) {
+        int count = 0;
+        String before = "";
+        for (DrawnOperation operation : setUp.operations()) {
+            count += operation.cutter().value().equals(before) ? 0 : 1;
+            before = operation.cutter().value();
+        }
+        return count;
+    }
+}

@@ -1,0 +1,30 @@
+package setwright.plan.time;
+
+/** What hands do at the machine, each with the row of the shop that says how long it takes. */
+enum HandStep {
+    MOUNT_VISE("time-mount-vise"),
+    INDICATE_JAW("time-indicate-jaw"),
+    FIND_EDGE("time-find-edge"),
+    TOUCH_OFF("time-touch-off"),
+    FIRST_PART("time-first-part"),
+    LOAD_IN_VISE("time-load-vise"),
+    CLEAN_VISE("time-clean-vise"),
+    CHANGE_COLLET_TOOL("time-change-collet-tool"),
+    CHANGE_DRILL_IN_CHUCK("time-change-drill-in-chuck"),
+    CHANGE_HOLDER("time-change-holder"),
+    CHANGE_BELT("time-change-belt-speed"),
+    CHANGE_VARIABLE_SPEED("time-change-variable-speed"),
+    START_PASS("time-start-pass"),
+    START_HOLE("time-start-hole");
+
+    private final String row;
+
+    HandStep(String row) {
+        this.row = row;
+    }
+
+    /** Id of the row. */
+    String row() {
+        return row;
+    }
+}

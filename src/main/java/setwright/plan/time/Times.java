@@ -1,0 +1,120 @@
+package setwright.plan.time;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import setwright.batch.Batch;
+import setwright.batch.BatchTime;
+import setwright.batch.CutTime;
+import setwright.job.DrawnOperation;
+import setwright.job.DrawnSetUp;
+import setwright.job.DrawnUp;
+import setwright.job.Operation;
+import setwright.plan.NotChecked;
+import setwright.plan.Rows;
+import setwright.plan.cut.CutPlan;
+import setwright.plan.cut.OperationCut;
+import setwright.plan.part.OperationStage;
+import setwright.plan.part.PartPlan;
+import setwright.plan.room.RoomPlan;
+import setwright.plan.room.SetUpRoom;
+import setwright.shop.Holder;
+
+/** Adds up the time of the cuts and of the hands around them; one part complete after the other. */
+public final class Times {
+    /** Approach at feed before each cut, mm (common practice). */
+    private static final double APPROACH = 2;
+
+    private final Rows rows;
+    private final PartPlan part;
+    private final CutPlan cut;
+
+    private Times(Rows rows, PartPlan part, CutPlan cut) {
+        this.rows = rows;
+        this.part = part;
+        this.cut = cut;
+    }
+
+    public static TimePlan of(DrawnUp drawnUp, Rows rows, PartPlan part, CutPlan cut, RoomPlan room) {
+        Times times = new Times(rows, part, cut);
+        List<TimePlan.OperationTime> operations = new ArrayList<>();
+        double setUp = 0;
+        double each = 0;
+        for (DrawnSetUp drawn : drawnUp.setUps()) {
+            List<TimePlan.OperationTime> here = times.operations(drawn);
+            operations.addAll(here);
+            setUp += times.setUp(drawn, room);
+            each += times.hand(HandStep.LOAD_IN_VISE)
+                    + times.hand(HandStep.CLEAN_VISE)
+                    + here.stream().mapToDouble(TimePlan.OperationTime::whole).sum();
+        }
+        int parts = drawnUp.job().plan().numberOff();
+        Batch batch = new Batch(parts, 1, 0, 0, each, setUp);
+        return new TimePlan(operations, setUp, each, BatchTime.eachPartComplete(batch), times.missing());
+    }
+
+    /** Once: edges found, each tool touched off, the first part measured; the vise only where it is not clocked in. */
+    private double setUp(DrawnSetUp setUp, RoomPlan room) {
+        boolean standing = rows.job().plan().machine().clockedIn().stream()
+                .anyMatch(device -> device.equals(DeviceName.of(setUp.holding())));
+        double device = standing ? 0 : hand(HandStep.MOUNT_VISE) + hand(HandStep.INDICATE_JAW);
+        int touchOffs = room.setUp(setUp.id()).map(SetUpRoom::touchOffs).orElse(0);
+        return device + 2 * hand(HandStep.FIND_EDGE) + touchOffs * hand(HandStep.TOUCH_OFF) + hand(HandStep.FIRST_PART);
+    }
+
+    private List<TimePlan.OperationTime> operations(DrawnSetUp setUp) {
+        List<TimePlan.OperationTime> found = new ArrayList<>();
+        String holderBefore = "";
+        for (DrawnOperation operation : setUp.operations()) {
+            String holder = operation.holder().value();
+            double handling = change(operation, holder.equals(holderBefore)) + positioning(operation);
+            found.add(new TimePlan.OperationTime(setUp.id(), operation.id(), cutting(operation), handling));
+            holderBefore = holder;
+        }
+        return found;
+    }
+
+    private double change(DrawnOperation operation, boolean sameHolder) {
+        Holder.Style style =
+                rows.holder(operation.holder().value()).map(Holder::style).orElse(Holder.Style.COLLET_CHUCK);
+        double speed = hand(rows.machine().steps().isEmpty() ? HandStep.CHANGE_VARIABLE_SPEED : HandStep.CHANGE_BELT);
+        return speed
+                + switch (style) {
+                    case SPINDLE_COLLET, COLLET_CHUCK -> hand(HandStep.CHANGE_COLLET_TOOL);
+                    case DRILL_CHUCK_KEYED, DRILL_CHUCK_KEYLESS ->
+                        sameHolder ? hand(HandStep.CHANGE_DRILL_IN_CHUCK) : hand(HandStep.CHANGE_HOLDER);
+                    case SET_SCREW, FACE_MILL_ARBOR -> hand(HandStep.CHANGE_HOLDER);
+                };
+    }
+
+    private double positioning(DrawnOperation operation) {
+        int spots = part.operation(operation.id())
+                .map(stage -> stage.spots().size())
+                .orElse(0);
+        return operation.kind() == Operation.Kind.FACE ? hand(HandStep.START_PASS) : spots * hand(HandStep.START_HOLE);
+    }
+
+    private double cutting(DrawnOperation operation) {
+        OperationStage stage = part.operation(operation.id()).orElse(null);
+        OperationCut load = cut.operation(operation.id()).orElse(null);
+        if (stage == null || load == null || load.feed().inside() <= 0) {
+            return 0;
+        }
+        double back = operation.kind() == Operation.Kind.TAP ? 2 : 1;
+        int starts = Math.max(1, stage.spots().size());
+        double length = back * (stage.cutLength() + starts * APPROACH);
+        return new CutTime(1, 0, length, 0, load.feed().inside()).seconds();
+    }
+
+    /** Seconds of a step by the shop's row; nothing where the row is missing, which is said under not checked. */
+    private double hand(HandStep step) {
+        return rows.time(step.row()).map(row -> row.time().inside()).orElse(0.0);
+    }
+
+    private List<NotChecked> missing() {
+        return Arrays.stream(HandStep.values())
+                .filter(step -> rows.time(step.row()).isEmpty())
+                .map(step -> new NotChecked("time", "", "", "the shop's row " + step.row()))
+                .toList();
+    }
+}
