@@ -1,0 +1,117 @@
+package setwright.caution.check;
+
+import java.util.List;
+import java.util.Optional;
+import setwright.caution.Caution;
+import setwright.caution.Proposal;
+import setwright.caution.Proposal.Way;
+import setwright.job.DrawnOperation;
+import setwright.job.Edits;
+import setwright.job.Job;
+import setwright.job.JobPlan;
+import setwright.job.OperationField;
+import setwright.job.Plannable;
+import setwright.plan.Plan;
+import setwright.plan.choose.ChoicePlan;
+import setwright.plan.choose.HolderRank;
+import setwright.quantity.Length;
+import setwright.quantity.Typed;
+import setwright.quantity.UnitSystem;
+import setwright.shop.Cutter;
+
+/** Other ways to hold and set the cutter of an operation, of what the shop owns. */
+record ToolChanges(Plan plan, DrawnOperation operation) {
+    /** Least of a shank that has to stay gripped, in diameters of the shank (common practice). */
+    private static final double LEAST_GRIP = 1.5;
+
+    private static final double INCH = 25.4;
+
+    static ToolChanges of(Plan plan, Caution caution) {
+        return new ToolChanges(plan, Operations.operation(plan, caution.setUp(), caution.operation()));
+    }
+
+    /** More stick-out by at least what is missing, where enough of the shank stays gripped. */
+    List<Proposal> longer(double missing) {
+        double wanted = settable(operation.stickOut().value().inside() + missing);
+        return plan.rows().cutter(operation.cutter().value()).stream()
+                .filter(cutter -> wanted <= longest(cutter))
+                .map(cutter -> stickOut(new Words(plan).typed(wanted)))
+                .toList();
+    }
+
+    private static double longest(Cutter cutter) {
+        return cutter.overallLength().inside() - LEAST_GRIP * cutter.shank().inside();
+    }
+
+    /** Rounded up to what one sets by a rule: a millimetre, a sixteenth of an inch. */
+    private double settable(double mm) {
+        double step = plan.job().plan().units() == UnitSystem.METRIC ? 1 : INCH / 16;
+        return Math.ceil(mm / step - 1e-9) * step;
+    }
+
+    private Proposal stickOut(Typed<Length> out) {
+        Job changed = Edits.set(plan.drawnUp(), operation.id(), OperationField.STICK_OUT, Plannable.inked(out));
+        String text = "Set the tool out to " + out.text() + " " + Words.now(operation.stickOut()) + ".";
+        return new Proposal(Way.STICK_OUT, text, changed);
+    }
+
+    /** The stick-out as short as the holder and the flutes allow, where somebody set it otherwise. */
+    List<Proposal> asShortAsItHolds() {
+        if (operation.stickOut().pencilled()) {
+            return List.of();
+        }
+        Job changed = Edits.pencil(plan.drawnUp(), operation.id(), OperationField.STICK_OUT);
+        String text = "Set the tool in as far as it goes " + Words.now(operation.stickOut()) + ".";
+        return List.of(new Proposal(Way.STICK_OUT, text, changed));
+    }
+
+    /** The knee height that suits all tools, where somebody set it otherwise. */
+    List<Proposal> kneeToPencil() {
+        if (operation.kneeHeight().pencilled()) {
+            return List.of();
+        }
+        Job changed = Edits.pencil(plan.drawnUp(), operation.id(), OperationField.KNEE_HEIGHT);
+        String text = "Give the knee height back to the pencil " + Words.now(operation.kneeHeight()) + ".";
+        return List.of(new Proposal(Way.KNEE, text, changed));
+    }
+
+    /** Every other holder that may take the cutter, in the order of the ranking; the stick-out goes to the pencil. */
+    List<Proposal> otherHolders() {
+        return choice().stream()
+                .flatMap(choice -> choice.ranked().stream())
+                .filter(HolderRank.Candidate::kept)
+                .filter(one -> !one.holder().id().equals(operation.holder().value()))
+                .map(this::hold)
+                .toList();
+    }
+
+    private Optional<ChoicePlan.OperationChoice> choice() {
+        return plan.choose().operations().stream()
+                .filter(one -> one.operation().equals(operation.id()))
+                .findFirst();
+    }
+
+    private Proposal hold(HolderRank.Candidate candidate) {
+        Job held = Edits.set(
+                plan.drawnUp(),
+                operation.id(),
+                OperationField.HOLDER,
+                Plannable.inked(candidate.holder().id()));
+        boolean wasSet = !operation.stickOut().pencilled();
+        String setIn = wasSet ? ", set in as far as it goes " + Words.now(operation.stickOut()) : "";
+        return new Proposal(
+                Way.HOLDER,
+                "Hold it in the " + candidate.holder().name() + setIn + ".",
+                held.withPlan(stickOutToPencil(held.plan())));
+    }
+
+    private JobPlan stickOutToPencil(JobPlan job) {
+        return job.withSetUps(job.setUps().stream()
+                .map(setUp -> setUp.withOperations(setUp.operations().stream()
+                        .map(one -> one.id().equals(operation.id())
+                                ? OperationField.STICK_OUT.write(one, Plannable.pencilled())
+                                : one)
+                        .toList()))
+                .toList());
+    }
+}
