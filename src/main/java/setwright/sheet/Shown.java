@@ -1,0 +1,105 @@
+package setwright.sheet;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import setwright.job.DrawnOperation;
+import setwright.job.Feature;
+import setwright.job.Hole;
+import setwright.plan.Plan;
+import setwright.plan.cut.OperationCut;
+import setwright.quantity.Measure;
+import setwright.quantity.Printing;
+import setwright.quantity.UnitSystem;
+import setwright.shop.Cutter;
+import setwright.shop.Holder;
+
+/** A plan and the units in which it is shown, with the words that sheet, kit and steps have in common. */
+record Shown(Plan plan, Printing printing) {
+    String length(double mm) {
+        return printing.of(Measure.LENGTH, mm);
+    }
+
+    /** A clearance: to a tenth of a millimetre or a thousandth of an inch. */
+    String clearance(double mm) {
+        return printing.of(Measure.LENGTH, mm, printing.units() == UnitSystem.METRIC ? 1 : 3);
+    }
+
+    String minutes(double seconds) {
+        return printing.of(Measure.TIME, seconds, 1);
+    }
+
+    String speed(double inside) {
+        return printing.of(Measure.SPINDLE_SPEED, inside);
+    }
+
+    String cutter(DrawnOperation operation) {
+        return plan.rows().cutter(operation.cutter().value()).map(Cutter::name).orElse("no cutter of the shop");
+    }
+
+    String holder(DrawnOperation operation) {
+        return plan.rows().holder(operation.holder().value()).map(Holder::name).orElse("no holder of the shop");
+    }
+
+    /** What is done to what: {@code Drill for 4x M8 thru}. */
+    String what(DrawnOperation operation) {
+        String on = features(operation).stream().map(Shown::note).collect(Collectors.joining("; "));
+        return switch (operation.kind()) {
+            case FACE -> "Face to " + on;
+            case SPOT -> "Spot for " + on;
+            case DRILL -> "Drill for " + on;
+            case REAM -> "Ream " + on;
+            case TAP -> "Tap " + on;
+        };
+    }
+
+    private List<Feature> features(DrawnOperation operation) {
+        return plan.job().plan().features().stream()
+                .filter(feature -> operation.features().contains(feature.id()))
+                .toList();
+    }
+
+    private static String note(Feature feature) {
+        if (!feature.note().isEmpty()) {
+            return feature.note();
+        }
+        return switch (feature.kind()) {
+            case FACE -> "the " + word(feature.side()) + " side";
+            case HOLE -> {
+                Hole hole = (Hole) feature;
+                yield "hole " + hole.size().nominal().text() + (hole.fit() == null ? "" : " " + hole.fit());
+            }
+        };
+    }
+
+    /** A name of the program's in words: {@code between edges}. */
+    static String word(Enum<?> name) {
+        return name.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+
+    /** The feed as hand or machine gives it. */
+    String feed(DrawnOperation operation) {
+        Optional<OperationCut> cut = plan.cut().operation(operation.id());
+        if (cut.isEmpty()) {
+            return "feed not worked out";
+        }
+        String perTurn =
+                printing.of(Measure.FEED_PER_REV, cut.get().feedPerEdge().inside());
+        return switch (operation.method().value()) {
+            case TABLE_FEED -> tableFeed(cut.get());
+            case QUILL_LEVER -> "by the quill lever, aim at " + perTurn;
+            case QUILL_POWER -> perTurn + " by the quill's power feed";
+            case TAP_BY_HAND_GUIDED -> "turned by hand, guided from the spindle";
+            case TAP_UNDER_POWER -> "under power, the quill follows the thread";
+        };
+    }
+
+    private String tableFeed(OperationCut cut) {
+        String feed = printing.of(Measure.FEED, cut.feed().inside());
+        return cut.secondsPerTurn() == null
+                ? feed + " by power feed"
+                : feed + " by hand, "
+                        + printing.of(Measure.SECONDS, cut.secondsPerTurn().inside(), 1) + " a turn of the handle";
+    }
+}
