@@ -1,0 +1,147 @@
+package setwright.figures;
+
+import static setwright.figures.Input.choice;
+import static setwright.figures.Input.measure;
+import static setwright.figures.Input.words;
+import static setwright.quantity.Symbol.symbol;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import setwright.quantity.DrillNames;
+import setwright.quantity.Formula;
+import setwright.quantity.Given;
+import setwright.quantity.Measure;
+import setwright.quantity.NamedSize;
+import setwright.quantity.Source;
+import setwright.quantity.Symbol;
+import setwright.quantity.Unit;
+import setwright.quantity.Value;
+import setwright.quantity.thread.ScrewThread;
+import setwright.quantity.thread.TapDrill;
+import setwright.quantity.thread.Threads;
+import setwright.shop.Drill;
+
+/** The drill before a tap, out of the stand that is asked for. */
+final class TapDrillFigure {
+    private static final Symbol MAJOR = symbol("d", "major diameter", Unit.MM, 1, 100);
+    private static final Symbol PITCH = symbol("P", "pitch", Unit.MM, 0.2, 6);
+    private static final Source FORMING = Source.of("from memory: tap makers' rule for forming taps");
+
+    /** A forming tap pushes the thread up, so that its hole is wider. */
+    static final Formula FORMING_DIAMETER = new Formula(
+            "D = d - 0.0068 P q",
+            symbol("D", "hole before a forming tap", Unit.MM, 0, 100),
+            List.of(MAJOR, PITCH, symbol("q", "percent of thread", Unit.PERCENT, 40, 100)),
+            v -> v[0] - 0.68 * v[1] * v[2],
+            FORMING);
+
+    static final Formula FORMING_ENGAGEMENT = new Formula(
+            "q = (d - D) / (0.0068 P)",
+            symbol("q", "percent of thread", Unit.PERCENT, 0, 120),
+            List.of(MAJOR, PITCH, symbol("D", "drill", Unit.MM, 0.5, 100)),
+            v -> (v[0] - v[2]) / (0.68 * v[1]),
+            FORMING);
+
+    static final Figure FIGURE = new Figure(
+            "tap-drill",
+            "Before the tap {thread} goes a drill of",
+            List.of(
+                    words("thread"),
+                    measure("engagement", Measure.PERCENT).within(30, 100).or("75 %"),
+                    choice("tap", "cut", "form").or("cut"),
+                    choice("stand", "all", "metric", "inch", "number", "letter", "shop")
+                            .or("all")),
+            List.of("exact mm", "drill", "drill-diameter mm", "engagement %"),
+            TapDrillFigure::answer);
+
+    private TapDrillFigure() {}
+
+    private static Answered answer(Asked asked) {
+        ScrewThread thread = Threads.listed().read(asked.words("thread"));
+        List<TapDrill.Drill> stand = stand(asked);
+        if (stand.isEmpty()) {
+            throw Refusal.of("stand", "the shop has no drills.");
+        }
+        boolean cut = asked.is("tap", "cut");
+        Given major = LoadFigures.ofThread("major diameter", thread.major(), thread);
+        Given pitch = LoadFigures.ofThread("pitch", thread.pitch(), thread);
+        var exact = (cut ? TapDrill.DIAMETER : FORMING_DIAMETER).of(major, pitch, asked.value("engagement"));
+        TapDrill.Drill drill = nearest(stand, exact);
+        Given diameter = Given.of("drill", drill.diameter(), Unit.MM, drill.name());
+        var engagement = (cut ? TapDrill.ENGAGEMENT : FORMING_ENGAGEMENT).of(major, pitch, diameter);
+        Answered answered = Answered.of(
+                Answer.of("exact", exact, Unit.MM),
+                new Answer.Words("drill", drill.name()),
+                Answer.of("drill-diameter", drill.diameter(), Unit.MM),
+                Answer.of("engagement", engagement, Unit.PERCENT));
+        return customary(thread, drill)
+                .filter(name -> cut)
+                .map(name -> answered.noting("customary before " + thread.designation() + ": " + name))
+                .orElse(answered);
+    }
+
+    private static TapDrill.Drill nearest(List<TapDrill.Drill> stand, Value exact) {
+        return stand.stream()
+                .min(java.util.Comparator.<TapDrill.Drill>comparingDouble(
+                                drill -> Math.abs(drill.diameter() - exact.inside()))
+                        .thenComparingDouble(drill -> -drill.diameter()))
+                .orElseThrow();
+    }
+
+    private static Optional<String> customary(ScrewThread thread, TapDrill.Drill chosen) {
+        return Threads.listed()
+                .row(thread)
+                .filter(row -> Math.abs(row.tapDrillDiameter() - chosen.diameter()) > 1e-6)
+                .map(row -> row.tapDrill() + (row.tapDrill().matches("[0-9.]+") ? " mm" : ""));
+    }
+
+    private static List<TapDrill.Drill> stand(Asked asked) {
+        return switch (asked.words("stand")) {
+            case "metric" -> metric();
+            case "inch" -> named(NamedSize.Series.FRACTION);
+            case "number" -> named(NamedSize.Series.NUMBER);
+            case "letter" -> named(NamedSize.Series.LETTER);
+            case "shop" ->
+                asked.shop().all(Drill.class).stream()
+                        .map(drill -> new TapDrill.Drill(
+                                drill.diameter().text(), drill.diameter().inside()))
+                        .toList();
+            default -> {
+                List<TapDrill.Drill> all = new ArrayList<>(metric());
+                DrillNames.published().all().forEach(size -> all.add(drill(size)));
+                yield all;
+            }
+        };
+    }
+
+    private static List<TapDrill.Drill> named(NamedSize.Series series) {
+        return DrillNames.published().all().stream()
+                .filter(size -> size.series() == series)
+                .map(TapDrillFigure::drill)
+                .toList();
+    }
+
+    private static TapDrill.Drill drill(NamedSize size) {
+        return new TapDrill.Drill(size.name(), size.size().mm());
+    }
+
+    /** As metric sets are sold (common practice): by 0.05 mm to 3, by 0.1 mm to 14, by 0.25 mm to 20, by 0.5 mm to 40. */
+    private static List<TapDrill.Drill> metric() {
+        List<TapDrill.Drill> drills = new ArrayList<>();
+        for (int hundredths = 50; hundredths <= 4000; hundredths += step(hundredths)) {
+            drills.add(new TapDrill.Drill(Input.plain(hundredths / 100.0) + " mm", hundredths / 100.0));
+        }
+        return drills;
+    }
+
+    private static int step(int hundredths) {
+        if (hundredths < 300) {
+            return 5;
+        }
+        if (hundredths < 1400) {
+            return 10;
+        }
+        return hundredths < 2000 ? 25 : 50;
+    }
+}
