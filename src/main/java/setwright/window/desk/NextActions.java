@@ -1,0 +1,16 @@
+package setwright.window.desk;
+
+/** What a person does about the next line. */
+public interface NextActions {
+    /** Opens the next caution: the first time the one at the foot, then the one after it. */
+    void open();
+
+    /** Folds it away again. */
+    void close();
+
+    /** Takes remedy 1, 2 or 3. */
+    void take(int remedy);
+
+    /** Accepts the caution. */
+    void accept(String by, String reason);
+}

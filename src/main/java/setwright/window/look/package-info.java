@@ -1,0 +1,5 @@
+/** Paper, ink and pencil: colours, type and the marks of the drawing office. */
+@NullMarked
+package setwright.window.look;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,78 @@
+package setwright.window.model;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import setwright.cutting.Limit;
+import setwright.plan.cut.OperationCut;
+import setwright.window.state.Selection;
+import setwright.window.state.Session;
+
+/** What stands below the unfolded line: fields, what binds first, worked figures. */
+final class LineModel {
+    /** What the opener of the further fields is called. */
+    static final String MORE = "more";
+
+    private LineModel() {}
+
+    static Unfolded unfolded(Planned planned, Session session) {
+        Selection at = session.selection();
+        Places places = new Places(planned, at);
+        List<List<Field>> fields = new ArrayList<>();
+        places.first().forEach(row -> fields.add(fields(row, places, planned, session)));
+        boolean more = session.openFigures().contains(MORE);
+        if (more && !places.more().isEmpty()) {
+            fields.add(fields(places.more(), places, planned, session));
+        }
+        return new Unfolded(
+                fields,
+                complaint(fields),
+                places.more().isEmpty() ? "" : moreWords(places, more),
+                limits(planned, at),
+                new Figures(planned, session.openFigures()).of(at));
+    }
+
+    private static String complaint(List<List<Field>> fields) {
+        return fields.stream()
+                .flatMap(List::stream)
+                .filter(field -> !field.said().isEmpty())
+                .map(field -> field.label() + ": " + field.said())
+                .findFirst()
+                .orElse("");
+    }
+
+    private static List<Field> fields(List<Place> row, Places places, Planned planned, Session session) {
+        return row.stream()
+                .map(place -> typing(place.show(planned, places.line()), session))
+                .toList();
+    }
+
+    private static Field typing(Field field, Session session) {
+        return session.typing().in(session.selection().line(), field.key())
+                ? field.typing(session.typing().text(), session.typing().complaint())
+                : field;
+    }
+
+    private static String moreWords(Places places, boolean open) {
+        return open ? "Fewer fields" : places.more().stream().map(Place::label).collect(Collectors.joining(", "));
+    }
+
+    /** For instance {@code Binds first: tool spring 62 %, then spindle power 40 %}. */
+    private static String limits(Planned planned, Selection at) {
+        List<Limit> limits = planned.plan()
+                .cut()
+                .operation(at.line())
+                .map(OperationCut::limits)
+                .orElse(List.of());
+        if (limits.isEmpty()) {
+            return "";
+        }
+        return "Binds first: "
+                + limits.stream().limit(2).map(LineModel::share).collect(Collectors.joining(", then "))
+                + " of its limit";
+    }
+
+    private static String share(Limit limit) {
+        return limit.name().words() + " " + Math.round(limit.used() * 100) + " %";
+    }
+}

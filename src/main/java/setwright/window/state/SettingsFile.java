@@ -1,0 +1,62 @@
+package setwright.window.state;
+
+import java.io.IOException;
+import java.io.Reader;
+import java.io.Writer;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Properties;
+import org.jspecify.annotations.Nullable;
+
+/** Keeps a person's settings in a small file; where it cannot be read or written, the window goes on without it. */
+public final class SettingsFile {
+    private static final String NAME = "settings.properties";
+
+    private final Path file;
+
+    /** @param folder the person's own folder for this program's data */
+    public SettingsFile(Path folder) {
+        file = folder.resolve(NAME);
+    }
+
+    public Settings read(Path workingFolder) {
+        Properties read = new Properties();
+        if (Files.isReadable(file)) {
+            try (Reader in = Files.newBufferedReader(file, StandardCharsets.UTF_8)) {
+                read.load(in);
+            } catch (IOException | IllegalArgumentException unreadable) {
+                read.clear();
+            }
+        }
+        String shop = read.getProperty("shop", "");
+        return new Settings(
+                shop.isBlank() ? null : Path.of(shop),
+                workingFolder,
+                read.getProperty("person", ""),
+                read.getProperty("look", ""));
+    }
+
+    /** Whether it could be written. */
+    public boolean write(Settings settings) {
+        Properties written = new Properties();
+        put(written, "shop", settings.shop() == null ? null : settings.shop().toString());
+        put(written, "person", settings.person());
+        put(written, "look", settings.look());
+        try {
+            Files.createDirectories(file.toAbsolutePath().getParent());
+            try (Writer out = Files.newBufferedWriter(file, StandardCharsets.UTF_8)) {
+                written.store(out, null);
+            }
+            return true;
+        } catch (IOException unwritable) {
+            return false;
+        }
+    }
+
+    private static void put(Properties written, String key, @Nullable String value) {
+        if (value != null && !value.isEmpty()) {
+            written.setProperty(key, value);
+        }
+    }
+}

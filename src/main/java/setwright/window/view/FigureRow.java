@@ -1,0 +1,49 @@
+package setwright.window.view;
+
+import java.awt.Font;
+import java.util.stream.Collectors;
+import javax.swing.JPanel;
+import javax.swing.JTextArea;
+import net.miginfocom.swing.MigLayout;
+import setwright.quantity.Working;
+import setwright.window.desk.CardActions;
+import setwright.window.look.Palette;
+import setwright.window.model.Figure;
+
+/** A worked figure on one row; opened, its working stands below it as a handbook prints it. */
+final class FigureRow extends JPanel {
+    private static final long serialVersionUID = 1L;
+
+    private final FigureHead head;
+    private final JTextArea working = new JTextArea();
+
+    FigureRow(Figure figure, CardActions actions) {
+        super(new MigLayout("fillx, insets 0, gap 0, wrap 1, hidemode 3", "[grow, fill]", ""));
+        setOpaque(false);
+        head = new FigureHead(figure, actions);
+        add(head, "h 28!, wmin 0");
+        working.setName("working." + figure.key());
+        working.setEditable(false);
+        working.setLineWrap(true);
+        working.setWrapStyleWord(true);
+        working.setOpaque(false);
+        add(working, "wmin 0, gapleft 14, gapbottom 6");
+    }
+
+    void show(Figure figure) {
+        head.show(figure);
+        String text = new Working(figure.working()).text().stripTrailing();
+        boolean open = !figure.working().isEmpty();
+        working.setVisible(open);
+        if (!working.getText().equals(text)) {
+            working.setText(text);
+            working.setCaretPosition(0);
+        }
+        working.setFont(new Font(Font.MONOSPACED, Font.PLAIN, head.getFont().getSize()));
+        working.setForeground(Palette.now().ink());
+        working.getAccessibleContext().setAccessibleName("Working of " + figure.name());
+        working.getAccessibleContext()
+                .setAccessibleDescription(
+                        figure.working().stream().map(Working.Line::text).collect(Collectors.joining(". ")));
+    }
+}

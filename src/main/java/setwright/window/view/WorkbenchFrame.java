@@ -1,0 +1,174 @@
+package setwright.window.view;
+
+import java.awt.BorderLayout;
+import java.awt.CardLayout;
+import java.awt.Dimension;
+import java.awt.event.WindowAdapter;
+import java.awt.event.WindowEvent;
+import java.util.List;
+import javax.swing.JFrame;
+import javax.swing.JPanel;
+import net.miginfocom.swing.MigLayout;
+import setwright.window.desk.Desk;
+import setwright.window.look.Look;
+import setwright.window.look.Palette;
+import setwright.window.look.WindowIcon;
+import setwright.window.model.Screen;
+import setwright.window.state.Notice;
+import setwright.window.state.Way;
+
+/** The window: head, route, bench beside card, next line at the foot. */
+public final class WorkbenchFrame extends JFrame {
+    private static final long serialVersionUID = 1L;
+    private static final Dimension FIRST = new Dimension(1366, 728);
+    private static final Dimension LEAST = new Dimension(900, 560);
+
+    private final transient Desk desk;
+    private final transient FileMenu files;
+    private final transient RoutePictures pictures = new RoutePictures();
+    private final HeadView head;
+    private final RouteView route;
+    private final BenchPanel bench = new BenchPanel();
+    private final CardView card;
+    private final NoticeView notice;
+    private final NextPage nextPage;
+    private final NextLineView nextLine;
+    private final ReviewView review;
+    private final WalkView walk;
+    private final CardLayout ways = new CardLayout();
+    private final JPanel middle = new JPanel(ways);
+    private final JPanel column = new JPanel(new BorderLayout());
+    private final Menus menus;
+    private Way way = Way.PLAN;
+
+    public WorkbenchFrame(Desk desk) {
+        this.desk = desk;
+        setName("workbench");
+        setIconImages(WindowIcon.sizes());
+        files = new FileMenu(desk, this);
+        head = new HeadView(desk::way);
+        route = new RouteView(pictures, desk::setUp);
+        card = new CardView(desk.card());
+        notice = new NoticeView(desk::closeNotice);
+        nextPage = new NextPage(desk.next());
+        nextLine = new NextLineView(desk.next());
+        review = new ReviewView(desk.review());
+        walk = new WalkView(desk.walk());
+        menus = new Menus(desk, this);
+        setJMenuBar(menus);
+        lay();
+        setDefaultCloseOperation(DO_NOTHING_ON_CLOSE);
+        addWindowListener(new WindowAdapter() {
+            @Override
+            public void windowClosing(WindowEvent event) {
+                quit();
+            }
+        });
+        setMinimumSize(LEAST);
+        setSize(FIRST);
+    }
+
+    private void lay() {
+        JPanel plan = new JPanel(
+                new MigLayout("fill, insets 0, gap 0", "[60%, fill, grow 60][40%, fill, grow 40]", "[grow, fill]"));
+        JPanel pages = new JPanel(new MigLayout("fill, insets 0, gap 0, hidemode 3", "[grow, fill]", "[grow, fill][]"));
+        pages.add(card, "cell 0 0, grow, wmin 0, hmin 0");
+        pages.add(notice, "cell 0 0, grow, wmin 0, hmin 0");
+        pages.add(nextPage, "cell 0 1, growx, wmin 0");
+        column.add(pages);
+        plan.add(bench, "w 0:60%, h 0:100%");
+        plan.add(column, "w 0:40%, h 0:100%");
+        middle.add(plan, Way.PLAN.name());
+        middle.add(walk, Way.WALK_THROUGH.name());
+        middle.add(review, Way.REVIEW.name());
+        JPanel all = new JPanel(new MigLayout(
+                "fill, insets 0, gap 0, wrap 1", "[grow, fill]", "[40!, fill][84!, fill][grow, fill][44!, fill]"));
+        all.add(head, "wmin 0");
+        all.add(route, "wmin 0");
+        all.add(middle, "wmin 0, hmin 0");
+        all.add(nextLine, "wmin 0");
+        setContentPane(all);
+    }
+
+    /** Shows what is to be seen; called on the event thread. */
+    public void show(Screen screen) {
+        setTitle(screen.title());
+        pictures.show(screen.plan());
+        head.show(screen.head(), screen.way());
+        route.show(screen.route());
+        bench.show(screen.plan(), screen.at());
+        card.show(screen.card());
+        card.setVisible(screen.notice().title().isEmpty());
+        notice.show(screen.notice());
+        if (nextPage.show(screen.next(), screen.person())) {
+            card.takeKeyboard();
+        }
+        nextLine.show(screen.next());
+        review.show(screen.review(), screen.person());
+        walk.show(screen.walk(), screen.plan());
+        menus.show(screen);
+        go(screen.way());
+        column.setBorder(javax.swing.BorderFactory.createMatteBorder(
+                0, 1, 0, 0, Palette.now().rule()));
+    }
+
+    /** Another way of working takes the keyboard with it. */
+    private void go(Way asked) {
+        if (asked == way) {
+            return;
+        }
+        way = asked;
+        ways.show(middle, asked.name());
+        switch (asked) {
+            case PLAN -> card.takeKeyboard();
+            case WALK_THROUGH -> walk.takeKeyboard();
+            case REVIEW -> review.takeKeyboard();
+        }
+    }
+
+    FileMenu files() {
+        return files;
+    }
+
+    void toCard() {
+        desk.way(Way.PLAN);
+        card.takeKeyboard();
+    }
+
+    void toBench() {
+        desk.way(Way.PLAN);
+        bench.takeKeyboard();
+    }
+
+    void putOn(Look look) {
+        look.putOn();
+        desk.look(look.name());
+        repaint();
+    }
+
+    /** What the caution at the foot means; the keys where there is none. */
+    void explain() {
+        desk.explanation().ifPresentOrElse(desk::tell, this::keys);
+    }
+
+    void keys() {
+        desk.tell(
+                new Notice(
+                        "Keys",
+                        List.of(
+                                "F2 goes to the card, up and down from line to line, Enter unfolds a line and folds it again",
+                                "In a field: type a value, Enter inks it, Delete gives it back to the pencil",
+                                "Ctrl+I inks all that is pencilled in the unfolded line",
+                                "F3 goes to the bench; there left and right wind the cutter along, T goes to the tightest place, S adds the end view, + - 0 larger, smaller, fit",
+                                "F4 opens the next caution; then 1, 2 or 3 takes a remedy, Esc closes it",
+                                "Ctrl+Z and Ctrl+Y undo and redo, without limit",
+                                "Ctrl+U: inch or metric; Ctrl+1, 2, 3: plan, walk through, review",
+                                "Dots below a value: pencilled, it follows every change. Plain: inked, it stays. In a box: measured")));
+    }
+
+    void quit() {
+        if (files.mayLose()) {
+            dispose();
+        }
+    }
+}
