@@ -20,7 +20,6 @@ import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ImportOption.DoNotIncludeTests;
 import com.tngtech.archunit.junit.AnalyzeClasses;
-import com.tngtech.archunit.junit.ArchIgnore;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
 import java.net.MalformedURLException;
@@ -120,7 +119,6 @@ class ArchitectureTest {
     static final ArchRule nobody_uses_the_network = noClasses().should().dependOnClassesThat(NETWORK);
 
     @ArchTest
-    @ArchIgnore(reason = "until every room stands")
     static void every_room_stands(JavaClasses setwright) {
         for (Room room : Room.values()) {
             assertThat(setwright.stream().filter(resideInAPackage(room.classes())))
