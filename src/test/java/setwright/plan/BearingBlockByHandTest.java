@@ -9,6 +9,7 @@ import setwright.plan.cut.OperationCut;
 import setwright.plan.hold.OperationHold;
 import setwright.plan.room.OperationRoom;
 import setwright.quantity.Unit;
+import setwright.quantity.UnitSystem;
 
 /**
  * One milling, one drilling and one tapping operation of the bearing block from inputs to final figures, worked with
@@ -126,5 +127,20 @@ class BearingBlockByHandTest {
         double along = Math.abs(requireNonNull(cut("face1-face").milling()).peakFeed());
         assertThat(face.factor().expected()).isBetween(0.6 * 4500 / along, 1.05 * 4500 / along);
         assertThat(face.factor().pessimistic()).isLessThan(face.factor().expected() * 0.10 / 0.15 * 0.8);
+    }
+
+    @Test
+    void showing_the_job_in_inches_changes_neither_its_cutters_nor_its_passes() {
+        Plan inch = Planner.plan(
+                BearingBlock.job().withPlan(BearingBlock.job().plan().withUnits(UnitSystem.INCH)), BearingBlock.shop());
+        assertThat(inch.cut().operation("face1-face").orElseThrow().passes())
+                .isEqualTo(cut("face1-face").passes());
+        assertThat(inch.time().each())
+                .isCloseTo(plan.time().each(), within(0.01 * plan.time().each()));
+        assertThat(inch.drawnUp().setUps().get(0).operations())
+                .extracting(operation -> operation.cutter().value())
+                .isEqualTo(plan.drawnUp().setUps().get(0).operations().stream()
+                        .map(operation -> operation.cutter().value())
+                        .toList());
     }
 }

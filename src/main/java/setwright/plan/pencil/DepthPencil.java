@@ -61,19 +61,19 @@ final class DepthPencil {
             case FACE -> {
                 double lanes = Math.ceil(heights.depth() / diameter - 1e-9);
                 double wide = lanes <= 1 ? 1 : Math.ceil(heights.depth() / (LANE_SHARE * diameter));
-                yield drafting.length(heights.depth() / wide);
+                yield drafting.length(drafting.roundedUp(heights.depth() / wide));
             }
             case SPOT, DRILL, REAM, TAP -> drafting.length(diameter);
         };
     }
 
-    private static double facingPass(Cutter cutter, double allowance) {
+    private double facingPass(Cutter cutter, double allowance) {
         double deepest = switch (cutter.form()) {
             case END_MILL -> END_MILL_PASS_SHARE * cutter.diameter().inside();
             default -> FACE_MILL_PASS;
         };
         double passes = Math.max(1, Math.ceil(allowance / deepest - 1e-9));
-        return Math.max(0.1, Math.ceil(20 * allowance / passes - 1e-9) / 20);
+        return Math.max(0.1, drafting.roundedUp(allowance / passes));
     }
 
     private double holeDepth(Operation operation, Heights heights) {

@@ -16,9 +16,16 @@ import setwright.quantity.Reading;
 import setwright.quantity.Speed;
 import setwright.quantity.SpindleSpeed;
 import setwright.quantity.Typed;
+import setwright.quantity.UnitSystem;
 
 /** What every step of the pencil starts from: the job, its rows, and how it writes values down. */
 record Drafting(Job job, Rows rows) {
+    /** A depth rounded up to what is set and written: 0.05 mm or a thousandth of an inch, so that no sliver is left. */
+    double roundedUp(double mm) {
+        double step = job.plan().units() == UnitSystem.METRIC ? 0.05 : 0.0254;
+        return Math.ceil(mm / step - 1e-9) * step;
+    }
+
     /** A pencilled length: written as the job's units print it, and exactly what that text says. */
     Typed<Length> length(double mm) {
         return reading().length(text(Measure.LENGTH, mm));
