@@ -24,7 +24,7 @@ final class CardDesk implements CardActions {
         Session session = desk.session();
         Selection at = session.selection();
         String chosen = at.line().equals(line) ? "" : line;
-        desk.go(closed(session).with(at.withLine(chosen)).withOpenFigures(List.of()));
+        desk.go(closed(session).with(at.withLine(chosen)));
     }
 
     @Override

@@ -50,8 +50,10 @@ public record Session(
         return with(document.with(changed));
     }
 
+    /** On another line no working is open. */
     public Session with(Selection changed) {
-        return new Session(document, changed, way, typing, openFigures, asked, step);
+        List<String> open = changed.equals(selection) ? openFigures : List.of();
+        return new Session(document, changed, way, typing, open, asked, step);
     }
 
     public Session with(Way changed) {

@@ -1,6 +1,9 @@
 package setwright.window.view;
 
 import java.awt.Font;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
+import java.util.List;
 import java.util.stream.Collectors;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
@@ -15,7 +18,11 @@ final class FigureRow extends JPanel {
     private static final long serialVersionUID = 1L;
 
     private final FigureHead head;
+    private static final int LEAST = 40;
+    private static final int INDENT = 24;
+
     private final JTextArea working = new JTextArea();
+    private transient List<Working.Line> lines = List.of();
 
     FigureRow(Figure figure, CardActions actions) {
         super(new MigLayout("fillx, insets 0, gap 0, wrap 1, hidemode 3", "[grow, fill]", ""));
@@ -24,26 +31,43 @@ final class FigureRow extends JPanel {
         add(head, "h 28!, wmin 0");
         working.setName("working." + figure.key());
         working.setEditable(false);
-        working.setLineWrap(true);
-        working.setWrapStyleWord(true);
+        addComponentListener(new ComponentAdapter() {
+            @Override
+            public void componentResized(ComponentEvent event) {
+                write();
+            }
+        });
         working.setOpaque(false);
         add(working, "wmin 0, gapleft 14, gapbottom 6");
     }
 
     void show(Figure figure) {
         head.show(figure);
-        String text = new Working(figure.working()).text().stripTrailing();
-        boolean open = !figure.working().isEmpty();
-        working.setVisible(open);
-        if (!working.getText().equals(text)) {
-            working.setText(text);
-            working.setCaretPosition(0);
-        }
+        lines = figure.working();
+        working.setVisible(!lines.isEmpty());
         working.setFont(new Font(Font.MONOSPACED, Font.PLAIN, head.getFont().getSize()));
+        write();
         working.setForeground(Palette.now().ink());
         working.getAccessibleContext().setAccessibleName("Working of " + figure.name());
         working.getAccessibleContext()
                 .setAccessibleDescription(
                         figure.working().stream().map(Working.Line::text).collect(Collectors.joining(". ")));
+    }
+
+    /** Breaks lines at the width that there is, the rest of a line a little further in. */
+    private void write() {
+        int columns = Math.max(
+                LEAST,
+                (getWidth() - INDENT)
+                        / working.getFontMetrics(working.getFont()).charWidth('m'));
+        String text = new Working(lines)
+                .text()
+                .lines()
+                .map(line -> Markup.broken(line, columns))
+                .collect(Collectors.joining("\n"));
+        if (!working.getText().equals(text)) {
+            working.setText(text);
+            working.setCaretPosition(0);
+        }
     }
 }

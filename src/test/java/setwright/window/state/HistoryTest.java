@@ -62,6 +62,28 @@ class HistoryTest {
     }
 
     @Test
+    void what_is_being_typed_is_withdrawn_without_a_trace() {
+        History history = History.of(off(12)).step("Number off to 20", "", off(20));
+        History typing = history.step("Number off to 2", "numberOff", off(2));
+
+        assertThat(typing.withdrawn("numberOff").job()).isEqualTo(off(20));
+        assertThat(typing.withdrawn("numberOff").redoStep()).isEmpty();
+        assertThat(typing.withdrawn("length").job()).isEqualTo(off(2));
+        assertThat(typing.closed().withdrawn("numberOff").job()).isEqualTo(off(2));
+    }
+
+    @Test
+    void a_state_put_otherwise_is_no_step_of_its_own() {
+        History history =
+                History.of(off(12)).step("Number off to 20", "", off(20)).restated(off(21));
+
+        assertThat(history.job()).isEqualTo(off(21));
+        assertThat(history.undoStep()).contains("Number off to 20");
+        assertThat(history.undo().job()).isEqualTo(off(12));
+        assertThat(history.undo().redo().job()).isEqualTo(off(21));
+    }
+
+    @Test
     void what_is_typed_after_the_field_was_left_is_another_step() {
         History history = History.of(off(12))
                 .step("Number off to 2", "numberOff", off(2))
