@@ -42,6 +42,13 @@ class WorkbenchTest {
     }
 
     @Test
+    void the_card_has_the_keyboard_from_the_start() {
+        window.until(
+                "the first line has the keyboard",
+                () -> window.found("line.part").isFocusOwner());
+    }
+
+    @Test
     void the_keyboard_goes_from_line_to_line_and_unfolds_one() {
         window.keys(KeyEvent.VK_F2);
         window.until(
@@ -81,6 +88,26 @@ class WorkbenchTest {
 
         window.keys(KeyEvent.VK_DELETE);
         window.until("it is pencilled", () -> spoken("Drill 6.8").contains("rev/min (pencilled)"));
+    }
+
+    @Test
+    void arrows_choose_from_what_the_shop_owns_and_the_caution_follows() {
+        window.focus("line.holding");
+        window.keys(KeyEvent.VK_SPACE);
+        window.focus("field.parallels");
+        window.keys(KeyEvent.VK_UP);
+        window.until(
+                "thinner parallels clear it",
+                () -> window.screen().head().sentence().startsWith("Nothing found that stops"));
+
+        window.keys(KeyEvent.VK_DOWN);
+        window.until(
+                "the thick ones are back",
+                () -> !window.screen().next().caution().isEmpty());
+        assertThat(window.onEventThread(() -> window.screen().undo())).endsWith("into the vise");
+        window.keys(KeyEvent.VK_F4);
+        window.until(
+                "the caution is opened", () -> window.screen().next().page().open());
     }
 
     @Test

@@ -27,6 +27,7 @@ final class CardView extends JScrollPane {
     private final transient CardActions actions;
     private final transient List<LineHead> heads = new ArrayList<>();
     private List<String> built = List.of();
+    private boolean waited;
 
     CardView(CardActions actions) {
         super(ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED, ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
@@ -59,11 +60,15 @@ final class CardView extends JScrollPane {
         if (moved) {
             bringIntoView(card.chosen());
         }
+        if (waited) {
+            takeKeyboard();
+        }
     }
 
-    /** The unfolded line takes the keyboard, else the first. */
+    /** The unfolded line takes the keyboard, else the first; where there is none yet, as soon as there is. */
     void takeKeyboard() {
-        if (!heads.isEmpty()) {
+        waited = heads.isEmpty();
+        if (!waited) {
             heads.get(indexOfUnfolded()).requestFocusInWindow();
         }
     }

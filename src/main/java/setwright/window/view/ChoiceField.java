@@ -53,6 +53,8 @@ final class ChoiceField extends JComboBox<Choice> implements FieldView {
         bind(KeyEvent.VK_DELETE, "pencil", () -> actions.pencil(key));
         bind(KeyEvent.VK_ENTER, "ink", this::enter);
         bind(KeyEvent.VK_ESCAPE, "back", this::escape);
+        getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT)
+                .put(KeyStroke.getKeyStroke(KeyEvent.VK_F4, 0), "left to the next caution");
         show(field);
     }
 

@@ -102,7 +102,9 @@ final class FileMenu {
 
     private java.io.File folder(@Nullable Path file) {
         Path parent = file == null ? null : file.toAbsolutePath().getParent();
-        return (parent == null ? desk.settings().workingFolder() : parent).toFile();
+        return (parent == null ? desk.settings().workingFolder() : parent)
+                .toAbsolutePath()
+                .toFile();
     }
 
     private static Path withEnding(Path file) {

@@ -4,7 +4,6 @@ import java.awt.Color;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
-import javax.swing.ButtonGroup;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JToggleButton;
@@ -32,13 +31,11 @@ final class HeadView extends JPanel {
         add(badge, "cell 0 0, hidemode 2, gapright 8");
         add(sentence, "cell 1 0, wmin 0");
         add(working, "cell 2 0, hidemode 2, wmin 0");
-        ButtonGroup group = new ButtonGroup();
         for (Way way : Way.values()) {
             JToggleButton button = new JToggleButton(way.words());
             button.setName("way." + way.name());
             button.setToolTipText("Ctrl+" + (way.ordinal() + 1));
             button.addActionListener(event -> choose.accept(way));
-            group.add(button);
             ways.add(button);
             add(button, "cell " + (3 + way.ordinal()) + " 0, h 28!, aligny center");
         }
@@ -53,6 +50,8 @@ final class HeadView extends JPanel {
         working.setText(head.working());
         working.setForeground(Palette.now().pencil());
         working.setVisible(!head.working().isEmpty());
-        ways.get(way.ordinal()).setSelected(true);
+        for (Way each : Way.values()) {
+            ways.get(each.ordinal()).setSelected(each == way);
+        }
     }
 }

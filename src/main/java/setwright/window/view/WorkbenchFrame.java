@@ -3,11 +3,15 @@ package setwright.window.view;
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
 import java.awt.Dimension;
+import java.awt.event.ActionEvent;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.util.List;
+import javax.swing.AbstractAction;
+import javax.swing.JComponent;
 import javax.swing.JFrame;
 import javax.swing.JPanel;
+import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
 import setwright.window.desk.Desk;
 import setwright.window.look.Look;
@@ -57,8 +61,14 @@ public final class WorkbenchFrame extends JFrame {
         menus = new Menus(desk, this);
         setJMenuBar(menus);
         lay();
+        bindBack();
         setDefaultCloseOperation(DO_NOTHING_ON_CLOSE);
         addWindowListener(new WindowAdapter() {
+            @Override
+            public void windowOpened(WindowEvent event) {
+                keyboardToPage();
+            }
+
             @Override
             public void windowClosing(WindowEvent event) {
                 quit();
@@ -66,6 +76,19 @@ public final class WorkbenchFrame extends JFrame {
         });
         setMinimumSize(LEAST);
         setSize(FIRST);
+    }
+
+    /** From anywhere Esc leads back from what had to be read. */
+    private void bindBack() {
+        getRootPane().getInputMap(JComponent.WHEN_IN_FOCUSED_WINDOW).put(KeyStroke.getKeyStroke("ESCAPE"), "back");
+        getRootPane().getActionMap().put("back", new AbstractAction() {
+            private static final long serialVersionUID = 1L;
+
+            @Override
+            public void actionPerformed(ActionEvent event) {
+                desk.closeNotice();
+            }
+        });
     }
 
     private void lay() {
@@ -99,7 +122,9 @@ public final class WorkbenchFrame extends JFrame {
         bench.show(screen.plan(), screen.at());
         card.show(screen.card());
         card.setVisible(screen.notice().title().isEmpty());
-        notice.show(screen.notice());
+        if (notice.show(screen.notice())) {
+            keyboardToPage();
+        }
         if (nextPage.show(screen.next(), screen.person())) {
             card.takeKeyboard();
         }
@@ -110,6 +135,15 @@ public final class WorkbenchFrame extends JFrame {
         go(screen.way());
         column.setBorder(javax.swing.BorderFactory.createMatteBorder(
                 0, 1, 0, 0, Palette.now().rule()));
+    }
+
+    /** To what stands at the right: what has to be read, else the card. */
+    private void keyboardToPage() {
+        if (notice.isVisible()) {
+            notice.takeKeyboard();
+        } else {
+            card.takeKeyboard();
+        }
     }
 
     /** Another way of working takes the keyboard with it. */
