@@ -1,6 +1,7 @@
 package setwright.caution;
 
 import java.util.List;
+import java.util.stream.Stream;
 import setwright.job.Job;
 import setwright.job.Operation;
 import setwright.job.OperationField;
@@ -19,18 +20,33 @@ final class Cases {
     record Case(String slug, Bench fires, Bench nearly) {}
 
     static List<Case> all() {
+        return Stream.of(room(), tool(), grip(), place()).flatMap(List::stream).toList();
+    }
+
+    private static List<Case> room() {
         return List.of(
                 new Case("drill-meets-parallel", thickParallels(2), thickParallels(0)),
                 new Case("holder-meets-jaw", stubDrillOut(34), stubDrillOut(38)),
                 new Case("holder-meets-work", drillOut(40), drillOut(42.2)),
-                new Case("wrong-holder", facing(SmallCutters.CARBIDE_END_MILL, SmallHolders.KEYED), spotInChuck()),
                 new Case("no-room-to-change-tool", lowHead(318), lowHead(320)),
-                new Case("quill-runs-out", reamFrom(315), reamFrom(310)),
+                new Case("quill-runs-out", reamFrom(315), reamFrom(310)));
+    }
+
+    private static List<Case> tool() {
+        return List.of(
+                new Case("wrong-holder", facing(SmallCutters.CARBIDE_END_MILL, SmallHolders.KEYED), spotInChuck()),
+                new Case("tool-springs", longEndMill(500), longEndMill(350)));
+    }
+
+    private static List<Case> grip() {
+        return List.of(
                 new Case("slides-in-grip", snugFacing(660), snugFacing(420)),
                 new Case("lifts-in-grip", steepHelix(120), steepHelix(88)),
-                new Case("tips-in-grip", tall(120), tall(65)),
-                new Case("tap-bottoms", drilledTo(26), drilledTo(26.5)),
-                new Case("tool-springs", longEndMill(500), longEndMill(350)));
+                new Case("tips-in-grip", tall(120), tall(65)));
+    }
+
+    private static List<Case> place() {
+        return List.of(new Case("tap-bottoms", drilledTo(26), drilledTo(26.5)));
     }
 
     static Bench block() {
