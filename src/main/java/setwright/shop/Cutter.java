@@ -4,7 +4,27 @@ import setwright.quantity.Length;
 import setwright.quantity.Typed;
 
 /** A tool that cuts: common to all of them are size, shank, lengths and what the edge is made of. */
-public sealed interface Cutter extends ShopRow permits EndMill, FaceMill, SpotDrill, Drill, Reamer, Tap {
+public sealed interface Cutter extends Owned
+        permits EndMill,
+                FaceMill,
+                SpotDrill,
+                Drill,
+                Reamer,
+                Tap,
+                CentreDrill,
+                Countersink,
+                Counterbore,
+                FlyCutter,
+                ShellMill,
+                BoringBar,
+                SlittingSaw,
+                KeyseatCutter,
+                TSlotCutter,
+                DovetailCutter,
+                ChamferMill,
+                CornerRounder,
+                FormCutter,
+                Scriber {
     Form form();
 
     ToolMaterial material();
@@ -24,11 +44,14 @@ public sealed interface Cutter extends ShopRow permits EndMill, FaceMill, SpotDr
 
     int teeth();
 
-    Kept kept();
-
     @Override
     default Kind kind() {
         return Kind.CUTTER;
+    }
+
+    /** Whether it has a bore and sits on an arbor. */
+    default boolean bored() {
+        return shankForm() == ShankForm.BORE;
     }
 
     /** The forms of cutter. */
@@ -38,6 +61,39 @@ public sealed interface Cutter extends ShopRow permits EndMill, FaceMill, SpotDr
         SPOT_DRILL,
         DRILL,
         REAMER,
-        TAP
+        TAP,
+        CENTRE_DRILL,
+        COUNTERSINK,
+        COUNTERBORE,
+        FLY_CUTTER,
+        SHELL_MILL,
+        BORING_BAR,
+        SLITTING_SAW,
+        KEYSEAT_CUTTER,
+        T_SLOT_CUTTER,
+        DOVETAIL_CUTTER,
+        CHAMFER_MILL,
+        CORNER_ROUNDER,
+        FORM_CUTTER,
+        SCRIBER;
+
+        /** The form whose cutting speeds stand for this one where the shop has none of its own (common practice). */
+        public Form cutsLike() {
+            return switch (this) {
+                case END_MILL, FACE_MILL, SPOT_DRILL, DRILL, REAMER, TAP -> this;
+                case CENTRE_DRILL, COUNTERSINK -> SPOT_DRILL;
+                case COUNTERBORE -> DRILL;
+                case FLY_CUTTER, SHELL_MILL -> FACE_MILL;
+                case BORING_BAR,
+                        SLITTING_SAW,
+                        KEYSEAT_CUTTER,
+                        T_SLOT_CUTTER,
+                        DOVETAIL_CUTTER,
+                        CHAMFER_MILL,
+                        CORNER_ROUNDER,
+                        FORM_CUTTER,
+                        SCRIBER -> END_MILL;
+            };
+        }
     }
 }

@@ -35,6 +35,7 @@ public record Drill(
     public enum Series {
         JOBBER,
         STUB,
-        TAPER_SHANK
+        TAPER_SHANK,
+        REDUCED_SHANK
     }
 }

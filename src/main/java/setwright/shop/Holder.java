@@ -39,7 +39,7 @@ public record Holder(
         boolean keepsLength,
         Kept kept,
         String source)
-        implements ShopRow {
+        implements Owned {
 
     /** What a holder is; decides what it may hold and what it can take. */
     public enum Style {
@@ -48,7 +48,16 @@ public record Holder(
         SET_SCREW,
         DRILL_CHUCK_KEYED,
         DRILL_CHUCK_KEYLESS,
-        FACE_MILL_ARBOR
+        FACE_MILL_ARBOR,
+        SCREWED_SHANK_CHUCK,
+        SHRINK,
+        SHELL_MILL_ARBOR,
+        FLY_CUTTER_BODY,
+        BORING_HEAD,
+        STUB_ARBOR,
+        TAPER_SOCKET,
+        TAPPING_HEAD,
+        FLOATING_REAMER_HOLDER
     }
 
     @Override

@@ -3,6 +3,7 @@ package setwright.shop;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import setwright.quantity.Length;
+import setwright.quantity.Mass;
 import setwright.quantity.Power;
 import setwright.quantity.Ratio;
 import setwright.quantity.SpindleSpeed;
@@ -23,6 +24,10 @@ import setwright.quantity.Typed;
  * @param quillFeedLargestDrill largest drill that the power quill feed may carry; null where there is none
  * @param throat spindle axis to column
  * @param spring machine and taper together, at the spindle nose, side load
+ * @param ranges of gears or belts with the way each turns; null where nothing is known
+ * @param quillRuler one division of the ruler on the quill; null where there is none
+ * @param kneeRuler one division of a ruler on the knee; null where there is none
+ * @param tableLoad most that the table may carry; null where nobody knows
  */
 public record Machine(
         String id,
@@ -46,13 +51,18 @@ public record Machine(
         MachineTable table,
         Typed<Length> throat,
         StiffnessBand spring,
+        @Nullable List<GearRange> ranges,
+        @Nullable Typed<Length> quillRuler,
+        @Nullable Typed<Length> kneeRuler,
+        @Nullable Typed<Mass> tableLoad,
         Kept kept,
         String source)
-        implements ShopRow {
+        implements Owned {
 
     public Machine {
         steps = List.copyOf(steps);
         quillFeeds = List.copyOf(quillFeeds);
+        ranges = ranges == null ? null : List.copyOf(ranges);
     }
 
     @Override

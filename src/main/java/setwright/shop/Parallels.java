@@ -13,7 +13,7 @@ public record Parallels(
         List<Typed<Length>> heights,
         Kept kept,
         String source)
-        implements ShopRow {
+        implements Owned {
 
     public Parallels {
         heights = List.copyOf(heights);

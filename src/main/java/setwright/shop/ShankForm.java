@@ -6,5 +6,7 @@ public enum ShankForm {
     FLATTED,
     SCREWED,
     MORSE,
-    REDUCED
+    REDUCED,
+    /** No shank: a bore that sits on an arbor. */
+    BORE
 }

@@ -1,8 +1,7 @@
 package setwright.shop;
 
 /** One thing (or a set counted as one) or one table row that the shop has written down. */
-public sealed interface ShopRow
-        permits Machine, Holder, Cutter, Vise, Parallels, Material, CuttingSpeed, FrictionPair, HandTime {
+public sealed interface ShopRow permits Owned, Material, CuttingSpeed, FrictionPair, HandTime {
 
     /** A slug that never changes its meaning, for instance {@code end-mill-hss-10x22-shank10}. */
     String id();
@@ -22,6 +21,22 @@ public sealed interface ShopRow
         CUTTER,
         VISE,
         PARALLELS,
+        STRAP,
+        STUD,
+        STEP_BLOCKS,
+        T_NUT,
+        STOP,
+        ANGLE_PLATE,
+        SET_UP_BLOCKS,
+        V_BLOCKS,
+        ANGLE_BLOCKS,
+        ROTARY_TABLE,
+        DIVIDING_HEAD,
+        COLLET_BLOCK,
+        MAGNETIC_CHUCK,
+        FIXTURE_PLATE,
+        SOFT_JAWS,
+        JACK,
         MATERIAL,
         CUTTING_SPEED,
         FRICTION,

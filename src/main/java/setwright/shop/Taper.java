@@ -5,5 +5,10 @@ public enum Taper {
     R8,
     ISO_30,
     ISO_40,
-    MORSE_3
+    ISO_50,
+    MORSE_2,
+    MORSE_3,
+    MORSE_4,
+    /** A taper of its maker: only tooling with a straight shank goes into its one collet set. */
+    ODD
 }

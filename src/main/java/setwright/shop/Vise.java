@@ -33,7 +33,7 @@ public record Vise(
         Typed<Mass> mass,
         Kept kept,
         String source)
-        implements ShopRow {
+        implements Owned {
 
     /** The surface of the jaws; decides friction and marks. */
     public enum JawFace {

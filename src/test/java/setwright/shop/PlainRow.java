@@ -18,6 +18,7 @@ record PlainRow(Map<String, Object> keys) {
             Map.entry("N/mm2", 1.0),
             Map.entry("J/mm3", 1.0),
             Map.entry("GPa", 1.0),
+            Map.entry("kg/m3", 1.0),
             Map.entry("", 1.0));
 
     String kind() {

@@ -67,16 +67,23 @@ final class PlainShop {
 
     private static PlainRow one(PlainRow series, List<?> columns, List<?> cells) {
         Map<String, Object> keys = new LinkedHashMap<>();
-        String d = cells.get(columns.indexOf("d")).toString();
-        keys.put("kind", series.value("of"));
-        keys.put("id", series.id().replace("{d}", d));
-        keys.put("name", series.text("name").replace("{d}", d));
-        keys.putAll(keys((Map<?, ?>) series.value("each")));
+        String id = series.id();
+        String name = series.text("name");
+        Map<String, Object> own = new LinkedHashMap<>();
         for (int i = 0; i < columns.size(); i++) {
-            if (!columns.get(i).equals("d")) {
-                keys.put(columns.get(i).toString(), cells.get(i));
+            String place = "{" + columns.get(i) + "}";
+            if (id.contains(place) || name.contains(place)) {
+                id = id.replace(place, cells.get(i).toString());
+                name = name.replace(place, cells.get(i).toString());
+            } else {
+                own.put(columns.get(i).toString(), cells.get(i));
             }
         }
+        keys.put("kind", series.value("of"));
+        keys.put("id", id);
+        keys.put("name", name);
+        keys.putAll(keys((Map<?, ?>) series.value("each")));
+        keys.putAll(own);
         return new PlainRow(keys);
     }
 

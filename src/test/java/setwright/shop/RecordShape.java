@@ -10,30 +10,35 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import setwright.quantity.Typed;
 
 /** Compares a row as written with the record that it becomes: keys, kinds of value, words of enums. */
 final class RecordShape {
-    private static final Map<String, Class<? extends Record>> RECORDS = Map.ofEntries(
-            Map.entry("machine", Machine.class),
-            Map.entry("holder", Holder.class),
-            Map.entry("end-mill", EndMill.class),
-            Map.entry("face-mill", FaceMill.class),
-            Map.entry("spot-drill", SpotDrill.class),
-            Map.entry("drill", Drill.class),
-            Map.entry("reamer", Reamer.class),
-            Map.entry("tap", Tap.class),
-            Map.entry("vise", Vise.class),
-            Map.entry("parallels", Parallels.class),
-            Map.entry("material", Material.class),
-            Map.entry("cutting-speed", CuttingSpeed.class),
-            Map.entry("friction", FrictionPair.class),
-            Map.entry("time", HandTime.class));
+    private static final Map<String, Class<?>> RECORDS = records(ShopRow.class);
 
     private final List<String> faults = new ArrayList<>();
 
     private RecordShape() {}
+
+    /** The records of the sealed family by the name that their kind is written with. */
+    private static Map<String, Class<?>> records(Class<?> family) {
+        Map<String, Class<?>> found = new TreeMap<>();
+        for (Class<?> each : family.getPermittedSubclasses()) {
+            if (each.isRecord()) {
+                String words = each.getSimpleName().replaceAll("(?<=.)(?=[A-Z])", "-");
+                found.put(words.toLowerCase(Locale.ROOT).replace("-pair", "").replace("hand-", ""), each);
+            } else {
+                found.putAll(records(each));
+            }
+        }
+        return found;
+    }
+
+    static Set<String> kinds() {
+        return RECORDS.keySet();
+    }
 
     static List<String> faults(PlainRow row) {
         RecordShape shape = new RecordShape();

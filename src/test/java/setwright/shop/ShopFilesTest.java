@@ -3,6 +3,7 @@ package setwright.shop;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -23,18 +24,13 @@ class ShopFilesTest {
     private static final PlainShop SHOP = PlainShop.read();
 
     static List<Path> files() {
-        return Stream.of(
-                        "machines",
-                        "holders",
-                        "cutters",
-                        "vises",
-                        "parallels",
-                        "materials",
-                        "cutting-speeds",
-                        "friction",
-                        "times")
-                .map(kind -> PlainShop.FOLDER.resolve(kind + ".json"))
-                .toList();
+        try (Stream<Path> files = Files.list(PlainShop.FOLDER)) {
+            return files.filter(file -> file.toString().endsWith(".json"))
+                    .sorted()
+                    .toList();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     @ParameterizedTest
@@ -70,9 +66,83 @@ class ShopFilesTest {
     }
 
     @Test
-    void the_shop_is_large_enough_for_its_first_jobs() {
-        assertThat(SHOP.all()).hasSizeGreaterThan(150);
-        assertThat(SHOP.ofKind("machine")).hasSize(2);
+    void the_shop_has_five_machines_and_a_row_of_every_kind() {
+        assertThat(SHOP.all()).hasSizeGreaterThan(1000);
+        assertThat(SHOP.ofKind("machine"))
+                .extracting(machine -> machine.text("taper"))
+                .containsExactlyInAnyOrder("r8", "r8", "iso-30", "morse-3", "odd");
+        assertThat(RecordShape.kinds())
+                .allSatisfy(kind -> assertThat(SHOP.ofKind(kind)).as(kind).isNotEmpty());
+    }
+
+    @Test
+    void every_thing_has_a_place_and_somebody_counted_most_of_them() {
+        List<Map<?, ?>> kept = SHOP.all().stream()
+                .filter(row -> row.keys().containsKey("kept"))
+                .<Map<?, ?>>map(row -> (Map<?, ?>) row.value("kept"))
+                .toList();
+        assertThat(kept).hasSizeGreaterThan(700).allSatisfy(where -> {
+            assertThat(where.get("place").toString()).hasSizeGreaterThan(5);
+            assertThat((Integer) where.get("owned")).isGreaterThanOrEqualTo(-1);
+        });
+        assertThat(kept).anyMatch(where -> where.get("owned").equals(0));
+        assertThat(kept).anyMatch(where -> where.get("owned").equals(-1));
+    }
+
+    @Test
+    void the_shop_has_every_style_of_holder_and_every_series_of_drill() {
+        for (Holder.Style style : Holder.Style.values()) {
+            assertThat(SHOP.ofKind("holder"))
+                    .as("%s", style)
+                    .anyMatch(row -> written(style).equals(row.text("style")));
+        }
+        for (Drill.Series series : Drill.Series.values()) {
+            assertThat(SHOP.ofKind("drill"))
+                    .as("%s", series)
+                    .anyMatch(row -> written(series).equals(row.text("series")));
+        }
+        for (Strap.Form form : Strap.Form.values()) {
+            assertThat(SHOP.ofKind("strap"))
+                    .as("%s", form)
+                    .anyMatch(row -> written(form).equals(row.text("form")));
+        }
+        assertThat(SHOP.ofKind("material")).hasSizeGreaterThanOrEqualTo(25);
+    }
+
+    private static String written(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    /** One diameter comes on several shanks, with two flutes and with four, cutting at the centre or not. */
+    @Test
+    void a_half_inch_and_a_twelve_millimetre_end_mill_come_in_several_kinds() {
+        for (String size : List.of("12 mm", "1/2 in")) {
+            List<PlainRow> mills = SHOP.ofKind("end-mill").stream()
+                    .filter(mill -> mill.text("diameter").equals(size))
+                    .toList();
+            assertThat(mills).extracting(mill -> mill.value("teeth")).contains(2, 4);
+            assertThat(mills).extracting(mill -> mill.value("centreCutting")).contains(true, false);
+            assertThat(mills).extracting(mill -> mill.text("material")).contains("hss", "carbide");
+        }
+    }
+
+    @Test
+    void every_material_has_a_speed_for_each_form_that_others_cut_like() {
+        Set<String> asked = new TreeSet<>();
+        for (PlainRow material : SHOP.ofKind("material")) {
+            for (String pair : List.of(
+                    "end-mill-hss",
+                    "end-mill-carbide",
+                    "face-mill-hss",
+                    "face-mill-carbide",
+                    "drill-hss",
+                    "spot-drill-hss",
+                    "reamer-hss",
+                    "tap-hss")) {
+                asked.add("speed-" + material.id() + "-" + pair);
+            }
+        }
+        assertThat(SHOP.ofKind("cutting-speed")).extracting(PlainRow::id).containsAll(asked);
     }
 
     @Test
@@ -115,8 +185,8 @@ class ShopFilesTest {
     void the_common_materials_have_a_speed_for_every_cutter_that_the_shop_owns(String material) {
         Set<String> asked = new TreeSet<>();
         for (PlainRow row : SHOP.all()) {
-            if (row.keys().containsKey("shankForm")) {
-                asked.add("speed-" + material + "-" + row.kind() + "-" + row.text("material"));
+            if (row.keys().containsKey("teeth")) {
+                asked.add("speed-" + material + "-" + written(form(row).cutsLike()) + "-" + row.text("material"));
             }
         }
         assertThat(SHOP.ofKind("cutting-speed")).extracting(PlainRow::id).containsAll(asked);
@@ -126,18 +196,32 @@ class ShopFilesTest {
     void every_cutter_can_be_held() {
         List<PlainRow> holders = SHOP.ofKind("holder");
         for (PlainRow row : SHOP.all()) {
-            if (row.keys().containsKey("shankForm")) {
+            if (row.keys().containsKey("teeth")) {
                 assertThat(holders).as(row.id()).anyMatch(holder -> holds(holder, row));
             }
         }
     }
 
+    private static Cutter.Form form(PlainRow cutter) {
+        return Cutter.Form.valueOf(cutter.kind().toUpperCase(Locale.ROOT).replace('-', '_'));
+    }
+
+    /** What a cutter without an ordinary shank sits on; the other cutters go into what is left. */
+    private static final Map<String, String> SEATS = Map.of(
+            "face-mill", "face-mill-arbor",
+            "shell-mill", "shell-mill-arbor",
+            "slitting-saw", "stub-arbor",
+            "form-cutter", "stub-arbor",
+            "fly-cutter", "fly-cutter-body",
+            "boring-bar", "boring-head");
+
     private static boolean holds(PlainRow holder, PlainRow cutter) {
-        double shank = cutter.mm("shank");
-        boolean faceMill = cutter.kind().equals("face-mill");
-        return faceMill == holder.text("style").equals("face-mill-arbor")
+        double shank = cutter.mm(cutter.keys().containsKey("bore") ? "bore" : "shank");
+        String style = holder.text("style");
+        String seat = SEATS.get(cutter.kind());
+        return (seat == null ? !SEATS.containsValue(style) : seat.equals(style))
                 && holder.mm("shankLeast") <= shank + 1e-9
                 && shank <= holder.mm("shankGreatest") + 1e-9
-                && (!cutter.kind().equals("end-mill") || !holder.text("style").startsWith("drill-chuck"));
+                && (!cutter.kind().equals("end-mill") || !style.startsWith("drill-chuck"));
     }
 }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import org.assertj.core.data.Offset;
@@ -46,6 +47,7 @@ class ShopTablesTest {
     void behind_the_flutes_of_metric_hss_end_mills_of_one_shank_is_one_length() {
         Map<Double, Double> behind = new TreeMap<>(Map.of(6.0, 44.0, 10.0, 50.0, 12.0, 57.0, 16.0, 60.0, 20.0, 66.0));
         behind.put(25.0, 76.0);
+        behind.put(32.0, 80.0);
         List<PlainRow> metric = SHOP.ofKind("end-mill").stream()
                 .filter(mill -> mill.text("shank").endsWith("mm"))
                 .filter(mill -> mill.text("material").equals("hss"))
@@ -64,17 +66,35 @@ class ShopTablesTest {
                 .toList();
         assertThat(metric).hasSizeGreaterThan(40);
         for (PlainRow drill : metric) {
-            String series = drill.text("series").equals("stub") ? "DIN 1897 stub" : "DIN 338 / ISO 235 jobber";
+            String series = METRIC_SERIES.get(drill.text("series"));
             Map<String, String> row = drillRow(series, drill.mm("diameter"));
             assertThat(drill.mm("fluteLength")).as(drill.id()).isCloseTo(PlainRow.number(row.get("flute")), EXACT);
             assertThat(drill.mm("overallLength")).as(drill.id()).isCloseTo(PlainRow.number(row.get("overall")), EXACT);
-            assertThat(drill.mm("shank")).as(drill.id()).isCloseTo(drill.mm("diameter"), EXACT);
+            if (!drill.text("series").equals("taper-shank")) {
+                assertThat(drill.mm("shank")).as(drill.id()).isCloseTo(drill.mm("diameter"), EXACT);
+            }
         }
+    }
+
+    private static final Map<String, String> METRIC_SERIES =
+            Map.of("stub", "DIN 1897 stub", "jobber", "DIN 338 / ISO 235 jobber", "taper-shank", "DIN 345 taper shank");
+
+    /** The first Morse numbers of DIN 345 end at 14, 23.02 and 31.75 mm of drill. */
+    @Test
+    void a_taper_shank_drill_has_the_morse_number_of_its_size() {
+        assertThat(SHOP.ofKind("drill"))
+                .filteredOn(drill -> drill.text("series").equals("taper-shank"))
+                .hasSizeGreaterThan(10)
+                .allSatisfy(drill -> {
+                    double diameter = drill.mm("diameter");
+                    double gauge = diameter <= 14 ? 0.4750 : diameter <= 23.02 ? 0.7000 : 0.9380;
+                    assertThat(drill.in("in", "shank")).as(drill.id()).isCloseTo(gauge, within(0.0002));
+                });
     }
 
     @Test
     void spot_drills_have_the_lengths_of_stub_drills() {
-        assertThat(SHOP.ofKind("spot-drill")).hasSize(4).allSatisfy(drill -> {
+        assertThat(SHOP.ofKind("spot-drill")).hasSize(6).allSatisfy(drill -> {
             Map<String, String> row = drillRow("DIN 1897 stub", drill.mm("diameter"));
             assertThat(drill.mm("overallLength")).isCloseTo(PlainRow.number(row.get("overall")), EXACT);
         });
@@ -94,11 +114,16 @@ class ShopTablesTest {
     void fraction_drills_are_longer_than_their_catalogue_length_by_the_point() {
         List<PlainRow> fractions = SHOP.ofKind("drill").stream()
                 .filter(drill -> drill.text("diameter").contains("/"))
+                .filter(drill -> !drill.text("series").equals("reduced-shank"))
                 .toList();
-        assertThat(fractions).hasSize(6);
+        assertThat(fractions).hasSizeGreaterThan(40);
         for (PlainRow drill : fractions) {
-            Map<String, String> row =
-                    row("drills.csv", "to", drill.text("diameter").replace(" in", ""));
+            String series = "ASME B94.11M " + (drill.text("series").equals("stub") ? "screw-machine (stub)" : "jobber");
+            Map<String, String> row = CsvTable.read("drills.csv").stream()
+                    .filter(one -> one.get("series").equals(series))
+                    .filter(one -> one.get("to").equals(drill.text("diameter").replace(" in", "")))
+                    .findFirst()
+                    .orElseThrow(() -> new AssertionError("no table for " + drill));
             double point = 0.3004 * drill.in("in", "diameter");
             assertThat(drill.in("in", "fluteLength") - point)
                     .as(drill.id())
@@ -114,23 +139,34 @@ class ShopTablesTest {
         for (Map<String, String> row : CsvTable.read("drill-gauge-sizes.csv")) {
             boolean letter = row.get("series").equals("letter");
             String size = row.get("size");
-            PlainRow drill = SHOP.row(letter ? "drill-hss-jobber-letter-f" : "drill-hss-jobber-no" + size);
-            assertThat(drill.text("diameter")).isEqualTo(letter ? row.get("inch") + " in" : "#" + size);
+            PlainRow drill =
+                    SHOP.row("drill-hss-jobber-" + (letter ? "letter-" : "no") + size.toLowerCase(Locale.ROOT));
             assertThat(drill.mm("diameter")).isCloseTo(PlainRow.number(row.get("mm")), within(0.0001));
         }
     }
 
     @Test
-    void reamers_have_the_shank_and_lengths_of_din_212() {
-        assertThat(SHOP.ofKind("reamer")).hasSize(8);
+    void reamers_have_the_shank_and_lengths_of_their_standard() {
+        assertThat(SHOP.ofKind("reamer")).hasSizeGreaterThan(35);
         for (PlainRow reamer : SHOP.ofKind("reamer")) {
-            Map<String, String> row =
-                    row("reamers.csv", "diameter", reamer.text("diameter").replace(" mm", ""));
-            assertThat(reamer.mm("shank")).as(reamer.id()).isCloseTo(PlainRow.number(row.get("shank")), EXACT);
-            assertThat(reamer.mm("fluteLength")).as(reamer.id()).isCloseTo(PlainRow.number(row.get("flute")), EXACT);
-            assertThat(reamer.mm("overallLength"))
+            boolean inch = reamer.text("diameter").endsWith(" in");
+            boolean taper = reamer.text("shankForm").equals("morse");
+            Map<String, String> row = CsvTable.read("reamers.csv").stream()
+                    .filter(one -> one.get("kind").equals(inch ? "inch" : taper ? "taper" : "straight"))
+                    .filter(one ->
+                            one.get("diameter").equals(reamer.text("diameter").replaceAll(" mm| in", "")))
+                    .findFirst()
+                    .orElseThrow(() -> new AssertionError("no table for " + reamer));
+            String unit = inch ? "in" : "mm";
+            assertThat(same(reamer, "fluteLength", row, "flute", unit))
                     .as(reamer.id())
-                    .isCloseTo(PlainRow.number(row.get("overall")), EXACT);
+                    .isTrue();
+            assertThat(same(reamer, "overallLength", row, "overall", unit))
+                    .as(reamer.id())
+                    .isTrue();
+            assertThat(taper || same(reamer, "shank", row, "shank", unit))
+                    .as(reamer.id())
+                    .isTrue();
         }
     }
 
@@ -139,7 +175,10 @@ class ShopTablesTest {
         assertThat(SHOP.ofKind("tap")).hasSizeGreaterThan(15);
         for (PlainRow tap : SHOP.ofKind("tap")) {
             boolean metric = tap.text("thread").startsWith("M");
-            Map<String, String> row = row("taps.csv", "size", metric ? tap.text("thread") : "1/4");
+            Map<String, String> row = row(
+                    "taps.csv",
+                    "size",
+                    metric ? tap.text("thread") : tap.text("thread").replaceAll("-\\d+$", ""));
             String unit = metric ? "mm" : "in";
             assertThat(same(tap, "shank", row, "shank", unit)).as(tap.id()).isTrue();
             assertThat(same(tap, "fluteLength", row, "thread", unit))
@@ -156,19 +195,56 @@ class ShopTablesTest {
         for (PlainRow tap : SHOP.ofKind("tap")) {
             Map<String, String> row = row("tapping-drills.csv", "thread", tap.text("thread"));
             String drill = row.get("drill");
-            String text = drill.startsWith("#") ? drill : drill + " " + row.get("unit");
-            double size = PlainRow.quantity(text, row.get("unit"));
+            double size = drillSize(drill, row.get("unit"));
             assertThat(SHOP.ofKind("drill"))
                     .as(tap.id())
-                    .anyMatch(owned -> Math.abs(owned.in(row.get("unit"), "diameter") - size) < 1e-9);
+                    .anyMatch(owned -> Math.abs(owned.in(row.get("unit"), "diameter") - size) < 1e-6);
             assertThat(size)
                     .isBetween(PlainRow.number(row.get("minor_least")), PlainRow.number(row.get("minor_greatest")));
         }
     }
 
+    /** Reads {@code 6.8}, {@code 27/64}, {@code #7} and {@code F}. */
+    private static double drillSize(String written, String unit) {
+        if (written.matches("[A-Z]")) {
+            return PlainRow.number(row("drill-gauge-sizes.csv", "size", written).get("inch"));
+        }
+        return PlainRow.quantity(written.startsWith("#") ? written : written + " " + unit, unit);
+    }
+
+    @Test
+    void the_values_that_a_table_prints_are_those_of_the_table() {
+        List<Map<String, String>> table = CsvTable.read("published-values.csv");
+        assertThat(table).hasSizeGreaterThan(150).allSatisfy(row -> {
+            Object value = SHOP.row(row.get("shop_row")).value(row.get("key"));
+            double number = value instanceof Integer count ? count : PlainRow.quantity((String) value, row.get("unit"));
+            assertThat(number)
+                    .as(row.get("shop_row") + " " + row.get("key"))
+                    .isCloseTo(PlainRow.number(row.get("value")), within(0.0003));
+        });
+    }
+
+    @Test
+    void studs_come_in_the_lengths_of_their_standard_and_fit_the_slot_of_their_nuts() {
+        for (Map<String, String> row : CsvTable.read("studs.csv")) {
+            PlainRow stud = SHOP.row(row.get("stud"));
+            assertThat((List<?>) stud.value("lengths"))
+                    .extracting(length -> length.toString().replace(" mm", ""))
+                    .containsExactly(row.get("lengths").split(" "));
+            assertThat(SHOP.ofKind("t-nut"))
+                    .filteredOn(nut -> nut.text("slotWidth").equals(row.get("slot") + " mm"))
+                    .as(stud.id())
+                    .anyMatch(nut -> nut.text("thread").equals(stud.text("thread")));
+        }
+    }
+
     @Test
     void every_reamer_has_a_drill_in_the_shop_that_leaves_the_published_stock() {
-        for (PlainRow reamer : SHOP.ofKind("reamer")) {
+        List<PlainRow> metric = SHOP.ofKind("reamer").stream()
+                .filter(reamer -> reamer.text("diameter").endsWith(" mm"))
+                .filter(reamer -> reamer.mm("diameter") <= 20)
+                .toList();
+        for (PlainRow reamer : metric) {
             double diameter = reamer.mm("diameter");
             Map<String, String> row = CsvTable.read("reaming-allowance.csv").stream()
                     .filter(one -> PlainRow.number(one.get("over")) < diameter)

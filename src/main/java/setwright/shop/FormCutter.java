@@ -1,0 +1,49 @@
+package setwright.shop;
+
+import setwright.quantity.Length;
+import setwright.quantity.Typed;
+
+/**
+ * A form cutter on an arbor, such as an involute gear cutter.
+ *
+ * @param bore of the hole that sits on its arbor
+ * @param width from face to face along the axis
+ * @param profile what it leaves, for instance {@code involute module 1, 26 to 34 teeth}
+ */
+public record FormCutter(
+        String id,
+        String name,
+        ToolMaterial material,
+        Typed<Length> diameter,
+        Typed<Length> bore,
+        Typed<Length> width,
+        int teeth,
+        String profile,
+        Kept kept,
+        String source)
+        implements Cutter {
+    @Override
+    public Form form() {
+        return Form.FORM_CUTTER;
+    }
+
+    @Override
+    public Typed<Length> shank() {
+        return bore;
+    }
+
+    @Override
+    public ShankForm shankForm() {
+        return ShankForm.BORE;
+    }
+
+    @Override
+    public Typed<Length> fluteLength() {
+        return width;
+    }
+
+    @Override
+    public Typed<Length> overallLength() {
+        return width;
+    }
+}

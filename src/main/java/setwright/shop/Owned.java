@@ -1,0 +1,27 @@
+package setwright.shop;
+
+/** A thing (or a set counted as one) that the shop owns, with the place where it is kept. */
+public sealed interface Owned extends ShopRow
+        permits Machine,
+                Holder,
+                Cutter,
+                Vise,
+                Parallels,
+                Strap,
+                Stud,
+                StepBlocks,
+                TNut,
+                Stop,
+                AnglePlate,
+                SetUpBlocks,
+                VBlocks,
+                AngleBlocks,
+                RotaryTable,
+                DividingHead,
+                ColletBlock,
+                MagneticChuck,
+                FixturePlate,
+                SoftJaws,
+                Jack {
+    Kept kept();
+}

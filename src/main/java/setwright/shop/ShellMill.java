@@ -1,0 +1,47 @@
+package setwright.shop;
+
+import setwright.quantity.Length;
+import setwright.quantity.Typed;
+
+/**
+ * A shell end mill: cuts on its face and on its side like an end mill, and sits on an arbor.
+ *
+ * @param bore of the hole that sits on its arbor
+ * @param width from face to face along the axis
+ */
+public record ShellMill(
+        String id,
+        String name,
+        ToolMaterial material,
+        Typed<Length> diameter,
+        Typed<Length> bore,
+        Typed<Length> width,
+        int teeth,
+        Kept kept,
+        String source)
+        implements Cutter {
+    @Override
+    public Form form() {
+        return Form.SHELL_MILL;
+    }
+
+    @Override
+    public Typed<Length> shank() {
+        return bore;
+    }
+
+    @Override
+    public ShankForm shankForm() {
+        return ShankForm.BORE;
+    }
+
+    @Override
+    public Typed<Length> fluteLength() {
+        return width;
+    }
+
+    @Override
+    public Typed<Length> overallLength() {
+        return width;
+    }
+}
