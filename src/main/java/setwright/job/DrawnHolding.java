@@ -1,6 +1,13 @@
 package setwright.job;
 
-/** A holding as drawn up. */
-public sealed interface DrawnHolding permits DrawnVise {
-    Holding.Kind kind();
+/** The drawn-up holding of a set-up. */
+public sealed interface DrawnHolding permits DrawnVise, DrawnTable, DrawnDevice {
+    Kind kind();
+
+    /** What was decided; never undecided any more. */
+    enum Kind {
+        VISE,
+        TABLE,
+        DEVICE
+    }
 }

@@ -2,6 +2,7 @@ package setwright.job;
 
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import setwright.geometry.Side;
 
 /**
@@ -17,10 +18,24 @@ public record DrawnSetUp(
         int quarterTurns,
         DrawnHolding holding,
         ZeroFinding datum,
+        @Nullable Tilt tilt,
         List<DrawnOperation> operations) {
 
     public DrawnSetUp {
         operations = List.copyOf(operations);
+    }
+
+    /** A set-up that is not tilted. */
+    public DrawnSetUp(
+            String id,
+            String title,
+            Standing standing,
+            Drawn<Side> up,
+            int quarterTurns,
+            DrawnHolding holding,
+            ZeroFinding datum,
+            List<DrawnOperation> operations) {
+        this(id, title, standing, up, quarterTurns, holding, datum, null, operations);
     }
 
     public Optional<DrawnOperation> operation(String id) {
@@ -30,6 +45,6 @@ public record DrawnSetUp(
     }
 
     public DrawnSetUp withOperations(List<DrawnOperation> changed) {
-        return new DrawnSetUp(id, title, standing, up, quarterTurns, holding, datum, changed);
+        return new DrawnSetUp(id, title, standing, up, quarterTurns, holding, datum, tilt, changed);
     }
 }

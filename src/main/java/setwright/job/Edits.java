@@ -92,7 +92,7 @@ public final class Edits {
                             drawn.title(),
                             Plannable.inked(drawn.up().value()),
                             drawn.quarterTurns(),
-                            ViseHolding.pencilled(),
+                            new UndecidedHolding(),
                             drawn.datum(),
                             List.of())));
         }
@@ -102,8 +102,17 @@ public final class Edits {
         return all;
     }
 
+    /** The same with the operations of every set-up written down too; a list that may grow. */
+    static List<SetUp> writtenWhole(DrawnUp drawnUp) {
+        List<SetUp> all = new ArrayList<>(written(drawnUp));
+        all.replaceAll(setUp -> drawnUp.setUp(setUp.id())
+                .map(drawn -> setUp.withOperations(written(setUp, drawn)))
+                .orElse(setUp));
+        return all;
+    }
+
     /** The operations of a set-up with those that the pencil added, in drawn-up order; newer ones of the job last. */
-    static List<Operation> written(SetUp ink, DrawnSetUp drawn) {
+    public static List<Operation> written(SetUp ink, DrawnSetUp drawn) {
         List<Operation> all = new ArrayList<>();
         for (DrawnOperation operation : drawn.operations()) {
             all.add(ink.operations().stream()
@@ -131,7 +140,13 @@ public final class Edits {
                         .toList()));
     }
 
-    private static Job changedSetUp(Job job, List<SetUp> all, String id, UnaryOperator<SetUp> change) {
+    /** Another holding of a set-up, made of the one that is written down. */
+    static Job withHolding(DrawnUp drawnUp, String setUp, UnaryOperator<Holding> change) {
+        return changedSetUp(
+                drawnUp.job(), written(drawnUp), setUp, before -> before.withHolding(change.apply(before.holding())));
+    }
+
+    static Job changedSetUp(Job job, List<SetUp> all, String id, UnaryOperator<SetUp> change) {
         if (all.stream().noneMatch(setUp -> setUp.id().equals(id))) {
             throw missing("set-up", id);
         }
@@ -163,16 +178,19 @@ public final class Edits {
     private static ViseHolding vise(SetUp setUp) {
         return switch (setUp.holding().kind()) {
             case VISE -> (ViseHolding) setUp.holding();
+            case UNDECIDED -> ViseHolding.pencilled();
+            case TABLE, DEVICE -> throw new IllegalArgumentException("Set-up " + setUp.id() + " has no vise.");
         };
     }
 
     private static DrawnVise vise(DrawnSetUp setUp) {
         return switch (setUp.holding().kind()) {
             case VISE -> (DrawnVise) setUp.holding();
+            case TABLE, DEVICE -> throw new IllegalArgumentException("Set-up " + setUp.id() + " has no vise.");
         };
     }
 
-    private static IllegalArgumentException missing(String what, String id) {
+    static IllegalArgumentException missing(String what, String id) {
         return new IllegalArgumentException("The drawn-up job has no " + what + " " + id + ".");
     }
 }

@@ -1,11 +1,14 @@
 package setwright.job;
 
 /** What holds the part in a set-up. */
-public sealed interface Holding permits ViseHolding {
+public sealed interface Holding permits UndecidedHolding, ViseHolding, TableHolding, DeviceHolding {
     Kind kind();
 
     /** The kinds of holding. */
     enum Kind {
-        VISE
+        UNDECIDED,
+        VISE,
+        TABLE,
+        DEVICE
     }
 }

@@ -64,13 +64,67 @@ public record Operation(
                 "");
     }
 
-    /** The kinds of operation. */
+    /** The same under another id. */
+    Operation withId(String other) {
+        return new Operation(
+                other,
+                kind,
+                features,
+                cutter,
+                holder,
+                stickOut,
+                depth,
+                width,
+                direction,
+                coolant,
+                method,
+                speed,
+                feed,
+                kneeHeight,
+                reason);
+    }
+
+    /** The kinds of operation, in the order in which a side is usually worked. */
     public enum Kind {
-        FACE,
-        SPOT,
-        DRILL,
-        REAM,
-        TAP
+        FACE("Face", false),
+        STEP("Mill the step", false),
+        PROFILE("Mill round", false),
+        POCKET("Mill the pocket", false),
+        SLOT("Mill the slot", false),
+        KEYSEAT("Mill the keyseat", false),
+        T_SLOT("Undercut the T-slot", false),
+        DOVETAIL("Mill the dovetail", false),
+        WOODRUFF("Sink the Woodruff seat", false),
+        SAW("Saw", false),
+        SPOT("Spot", true),
+        DRILL("Drill", true),
+        BORE("Bore", true),
+        REAM("Ream", true),
+        COUNTERBORE("Counterbore", true),
+        SPOTFACE("Spotface", true),
+        COUNTERSINK("Countersink", true),
+        TAP("Tap", true),
+        CHAMFER("Chamfer", false),
+        FORM("Form", false),
+        SCRIBE("Scribe", false);
+
+        private final String verb;
+        private final boolean inHole;
+
+        Kind(String verb, boolean inHole) {
+            this.verb = verb;
+            this.inHole = inHole;
+        }
+
+        /** What is done, at the start of a sentence: {@code Counterbore}. */
+        public String verb() {
+            return verb;
+        }
+
+        /** Whether the tool goes down the axis of a hole; else the work is wound past the cutter. */
+        public boolean inHole() {
+            return inHole;
+        }
     }
 
     /** Which way the edge meets the work. */
@@ -93,6 +147,8 @@ public record Operation(
         QUILL_LEVER,
         QUILL_POWER,
         TAP_BY_HAND_GUIDED,
-        TAP_UNDER_POWER
+        TAP_UNDER_POWER,
+        TAP_WITH_HEAD,
+        TAP_ON_BENCH
     }
 }

@@ -1,6 +1,7 @@
 package setwright.job;
 
 import java.util.List;
+import setwright.quantity.Angle;
 import setwright.quantity.Length;
 import setwright.quantity.Typed;
 
@@ -9,12 +10,17 @@ public sealed interface Pattern {
     /** Where u and v are counted from. */
     Datum from();
 
+    /** How many holes there are. */
+    int holes();
+
     Kind kind();
 
     /** The kinds of pattern. */
     enum Kind {
         POINTS,
-        GRID
+        GRID,
+        LINE,
+        BOLT_CIRCLE
     }
 
     /** Where places on a side are counted from. */
@@ -36,6 +42,11 @@ public sealed interface Pattern {
         }
 
         @Override
+        public int holes() {
+            return places.size();
+        }
+
+        @Override
         public Kind kind() {
             return Kind.POINTS;
         }
@@ -50,8 +61,49 @@ public sealed interface Pattern {
     record Grid(Datum from, Place middle, int columns, int rows, Typed<Length> spacingU, Typed<Length> spacingV)
             implements Pattern {
         @Override
+        public int holes() {
+            return columns * rows;
+        }
+
+        @Override
         public Kind kind() {
             return Kind.GRID;
+        }
+    }
+
+    /**
+     * Holes at equal distances along a straight line.
+     *
+     * @param first place of the first
+     * @param angle of the line from u, anticlockwise
+     */
+    record Line(Datum from, Place first, int count, Typed<Length> spacing, Typed<Angle> angle) implements Pattern {
+        @Override
+        public int holes() {
+            return count;
+        }
+
+        @Override
+        public Kind kind() {
+            return Kind.LINE;
+        }
+    }
+
+    /**
+     * Holes at equal angles on a circle.
+     *
+     * @param start angle of the first from u, anticlockwise
+     */
+    record BoltCircle(Datum from, Place centre, int count, Typed<Length> diameter, Typed<Angle> start)
+            implements Pattern {
+        @Override
+        public int holes() {
+            return count;
+        }
+
+        @Override
+        public Kind kind() {
+            return Kind.BOLT_CIRCLE;
         }
     }
 }

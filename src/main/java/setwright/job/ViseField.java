@@ -26,9 +26,10 @@ public record ViseField<T>(String key, Function<ViseHolding, Plannable<T>> ink, 
             new ViseField<>("grip", ViseHolding::grip, DrawnVise::grip);
     public static final ViseField<Typed<Length>> OFFSET =
             new ViseField<>("offset", ViseHolding::offset, DrawnVise::offset);
+    public static final ViseField<Integer> PARTS = new ViseField<>("parts", ViseHolding::parts, DrawnVise::parts);
 
     public static List<ViseField<?>> all() {
-        return List.of(VISE, SEAT, PARALLELS, PARALLEL_HEIGHT, PARALLEL_INSET, GRIP, OFFSET);
+        return List.of(VISE, SEAT, PARALLELS, PARALLEL_HEIGHT, PARALLEL_INSET, GRIP, OFFSET, PARTS);
     }
 
     public static Optional<ViseField<?>> of(String key) {
@@ -45,7 +46,10 @@ public record ViseField<T>(String key, Function<ViseHolding, Plannable<T>> ink, 
                 change.of(PARALLEL_HEIGHT),
                 change.of(PARALLEL_INSET),
                 change.of(GRIP),
-                change.of(OFFSET));
+                change.of(OFFSET),
+                holding.jaws(),
+                change.of(PARTS),
+                holding.stops());
     }
 
     private record Change<C>(ViseField<C> changed, ViseHolding before, Plannable<C> value) {

@@ -1,5 +1,7 @@
 package setwright.job;
 
+import java.util.List;
+import org.jspecify.annotations.Nullable;
 import setwright.quantity.Length;
 import setwright.quantity.Typed;
 
@@ -12,7 +14,10 @@ import setwright.quantity.Typed;
  * @param parallelHeight which height of the set
  * @param parallelInset outer face of each parallel to the nearer jaw; 0: against the jaw
  * @param grip how hard it is closed
- * @param offset middle of the part to the middle of the jaws, to the right
+ * @param offset middle of the part (of the row of parts) to the middle of the jaws, to the right
+ * @param jaws id of the row of other jaws that are on it; null: its own
+ * @param parts how many are held side by side along the jaws
+ * @param stops against which the part is pushed
  */
 public record ViseHolding(
         Plannable<String> vise,
@@ -21,8 +26,36 @@ public record ViseHolding(
         Plannable<Typed<Length>> parallelHeight,
         Plannable<Typed<Length>> parallelInset,
         Plannable<GripAsked> grip,
-        Plannable<Typed<Length>> offset)
+        Plannable<Typed<Length>> offset,
+        @Nullable String jaws,
+        Plannable<Integer> parts,
+        List<StopAt> stops)
         implements Holding {
+    public ViseHolding {
+        stops = List.copyOf(stops);
+    }
+
+    /** One part on the vise's own jaws, without a stop. */
+    public ViseHolding(
+            Plannable<String> vise,
+            Plannable<JawSeat> seat,
+            Plannable<String> parallels,
+            Plannable<Typed<Length>> parallelHeight,
+            Plannable<Typed<Length>> parallelInset,
+            Plannable<GripAsked> grip,
+            Plannable<Typed<Length>> offset) {
+        this(
+                vise,
+                seat,
+                parallels,
+                parallelHeight,
+                parallelInset,
+                grip,
+                offset,
+                null,
+                Plannable.pencilled(),
+                List.of());
+    }
 
     /** Written in place of a set of parallels where the part sits on the vise bed. */
     public static final String NONE = "none";

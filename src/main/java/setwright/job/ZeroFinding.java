@@ -4,5 +4,8 @@ package setwright.job;
 public enum ZeroFinding {
     EDGES,
     BETWEEN_EDGES,
-    JAW_AND_STOP
+    JAW_AND_STOP,
+    BORE_SWEPT,
+    SCRIBED_LINES,
+    DEVICE_CENTRE
 }

@@ -28,7 +28,7 @@ class EditsTest {
                         Operation.pencilled("drill", Operation.Kind.DRILL, List.of("hole")), Plannable.inked(SIXTY)));
         assertThat(first.operations().get(0))
                 .isEqualTo(Operation.pencilled("spot", Operation.Kind.SPOT, List.of("hole")));
-        assertThat(first.holding()).isEqualTo(ViseHolding.pencilled());
+        assertThat(first.holding()).isEqualTo(new UndecidedHolding());
     }
 
     @Test
@@ -113,7 +113,7 @@ class EditsTest {
         for (ViseField<?> field : ViseField.all()) {
             assertWritten(field);
         }
-        assertThat(ViseField.all()).hasSize(7).doesNotHaveDuplicates();
+        assertThat(ViseField.all()).hasSize(8).doesNotHaveDuplicates();
     }
 
     private static <T> void assertWritten(ViseField<T> field) {
@@ -132,7 +132,7 @@ class EditsTest {
                 .hasMessage("The drawn-up job has no operation bore.");
     }
 
-    private static DrawnUp pencilled() {
+    static DrawnUp pencilled() {
         Block block = new Block(size("82"), size("52"), size("40"), Map.of());
         JobPlan plan = new JobPlan(
                 new Title("Bearing block", "T-014", "A"),

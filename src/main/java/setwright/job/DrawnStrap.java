@@ -1,0 +1,19 @@
+package setwright.job;
+
+import setwright.quantity.Angle;
+import setwright.quantity.Length;
+import setwright.quantity.Torque;
+import setwright.quantity.Typed;
+
+/** A drawn-up strap. */
+public record DrawnStrap(
+        String id,
+        Drawn<String> strap,
+        Drawn<String> stud,
+        Drawn<Typed<Length>> u,
+        Drawn<Typed<Length>> v,
+        Drawn<Typed<Angle>> toward,
+        Drawn<Typed<Length>> padToStud,
+        Drawn<Typed<Length>> studToHeel,
+        Drawn<Typed<Length>> heelOver,
+        Drawn<Typed<Torque>> torque) {}
