@@ -16,6 +16,8 @@ import setwright.job.Operation;
 import setwright.job.Pattern.Points;
 import setwright.job.Plannable;
 import setwright.job.SetUp;
+import setwright.job.StopAt;
+import setwright.job.Strapping;
 import setwright.quantity.Typed;
 import setwright.shop.Axis;
 import setwright.shop.CuttingSpeed;
@@ -48,6 +50,8 @@ final class FormRules {
             new Component(Feature.class, "id"),
             new Component(SetUp.class, "id"),
             new Component(Operation.class, "id"),
+            new Component(Strapping.class, "id"),
+            new Component(StopAt.class, "id"),
             new Component(JobRecord.Remark.class, "id"));
 
     static final List<Component> DATES = List.of(

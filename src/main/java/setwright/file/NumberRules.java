@@ -5,11 +5,22 @@ import java.util.stream.Stream;
 import setwright.file.json.Problems;
 import setwright.file.shape.HalfRead;
 import setwright.file.shape.Shape.Found;
+import setwright.job.ArcSlot;
+import setwright.job.Corner;
+import setwright.job.DeviceHolding;
+import setwright.job.Divided;
+import setwright.job.Flats;
 import setwright.job.JobPlan;
 import setwright.job.JobRecord;
 import setwright.job.Pattern;
+import setwright.job.Placed;
+import setwright.job.RoughBody;
 import setwright.job.SetUp;
 import setwright.job.Size;
+import setwright.job.StopAt;
+import setwright.job.Strapping;
+import setwright.job.TableHolding;
+import setwright.job.Tilt;
 import setwright.job.ViseHolding;
 import setwright.quantity.Length;
 import setwright.quantity.Typed;
@@ -34,11 +45,26 @@ final class NumberRules {
     /** 100 m: no length in a shop is longer, and a unit was meant otherwise. */
     private static final double LONGEST = 1e5;
 
-    static final List<Component> ANY_SIGN =
-            all(Component.of(Pattern.Place.class, "u", "v"), Component.of(ViseHolding.class, "offset"));
+    static final List<Component> ANY_SIGN = all(
+            Component.of(Pattern.Place.class, "u", "v"),
+            Component.of(Pattern.Line.class, "angle"),
+            Component.of(Pattern.BoltCircle.class, "start"),
+            Component.of(Placed.class, "u", "v", "angle"),
+            Component.of(Corner.class, "u", "v"),
+            Component.of(ArcSlot.class, "from", "to"),
+            Component.of(RoughBody.TouchPoint.class, "u", "v"),
+            Component.of(SetUp.NamedZero.class, "x", "y"),
+            Component.of(Tilt.class, "angle"),
+            Component.of(ViseHolding.class, "offset"),
+            Component.of(TableHolding.class, "x", "y"),
+            Component.of(DeviceHolding.class, "x", "y", "angle"),
+            Component.of(Strapping.class, "u", "v", "toward", "heelOver"),
+            Component.of(StopAt.class, "along"));
 
     static final List<Component> ZERO_OR_MORE = all(
             Component.of(ViseHolding.class, "parallelInset"),
+            Component.of(TableHolding.class, "packingHeight"),
+            Component.of(RoughBody.TouchPoint.class, "below"),
             Component.of(Axis.class, "backlash"),
             Component.of(Machine.class, "noseLow"),
             Component.of(EndMill.class, "helix"),
@@ -52,6 +78,11 @@ final class NumberRules {
             new Range(SetUp.class, "quarterTurns", 0, 3),
             new Range(Pattern.Grid.class, "columns", 1, 1_000),
             new Range(Pattern.Grid.class, "rows", 1, 1_000),
+            new Range(Pattern.Line.class, "count", 1, 1_000),
+            new Range(Pattern.BoltCircle.class, "count", 1, 10_000),
+            new Range(Flats.class, "count", 1, 100),
+            new Range(Divided.class, "count", 2, 10_000),
+            new Range(ViseHolding.class, "parts", 1, 50),
             new Range(JobRecord.Tick.class, "part", 1, 100_000),
             new Range(JobRecord.ReadingTaken.class, "part", 1, 100_000),
             new Range(Kept.class, "owned", Kept.NOT_COUNTED, 100_000),
@@ -60,7 +91,7 @@ final class NumberRules {
             new Range(Tap.class, "leadThreads", 1, 100));
 
     static final List<List<Component>> RISING = List.of(
-            Component.of(Size.class, "least", "nominal", "greatest"),
+            Component.of(Size.class, "least", "greatest"),
             Component.of(StiffnessBand.class, "low", "expected", "high"),
             Component.of(FrictionPair.class, "pessimistic", "expected", "high"),
             Component.of(Vise.class, "snug", "firm", "hard"),

@@ -52,6 +52,10 @@ final class Pencil {
     private static void put(Json.ObjectBuilder object, String key, Object value, boolean added) {
         if (value instanceof DrawnHolding holding) {
             object.put(key, record((Record) holding, added));
+        } else if (value instanceof List<?> none && none.isEmpty() && !key.equals("operations")) {
+            return;
+        } else if (value instanceof Record one) {
+            object.put(key, record(one, added));
         } else if (value instanceof List<?> list && list.stream().allMatch(Record.class::isInstance)) {
             object.put(
                     key,

@@ -10,20 +10,31 @@ import setwright.file.json.Quoted;
 import setwright.file.shape.Closest;
 import setwright.file.shape.HalfRead;
 import setwright.file.shape.Shape.Found;
+import setwright.job.Chamfer;
+import setwright.job.DeviceHolding;
 import setwright.job.Feature;
 import setwright.job.JobPlan;
 import setwright.job.JobRecord;
 import setwright.job.MachineAsItStands;
 import setwright.job.Operation;
+import setwright.job.Relation;
+import setwright.job.StopAt;
+import setwright.job.Strapping;
+import setwright.job.TableHolding;
 import setwright.job.ViseHolding;
 import setwright.shop.Cutter;
 import setwright.shop.CuttingSpeed;
 import setwright.shop.Holder;
 import setwright.shop.Machine;
 import setwright.shop.Material;
+import setwright.shop.Owned;
 import setwright.shop.Parallels;
 import setwright.shop.Shop;
 import setwright.shop.ShopRow;
+import setwright.shop.SoftJaws;
+import setwright.shop.Stop;
+import setwright.shop.Strap;
+import setwright.shop.Stud;
 import setwright.shop.Vise;
 
 /** Every id is there once, and every id that is named is there and names the right kind of thing. */
@@ -33,6 +44,10 @@ final class References {
 
     static final List<Reference> ALL = List.of(
             new Reference(new Component(Operation.class, "features"), Feature.class, "feature", ""),
+            new Reference(new Component(Relation.class, "of"), Feature.class, "feature", ""),
+            new Reference(new Component(Relation.class, "to"), Feature.class, "feature", ""),
+            new Reference(new Component(JobPlan.class, "received"), Feature.class, "feature", ""),
+            new Reference(new Component(Chamfer.class, "of"), Feature.class, "feature", Chamfer.OUTLINE),
             new Reference(new Component(Operation.class, "cutter"), Cutter.class, "cutter", ""),
             new Reference(new Component(Operation.class, "holder"), Holder.class, "holder", ""),
             new Reference(new Component(ViseHolding.class, "vise"), Vise.class, "vise", ""),
@@ -41,8 +56,15 @@ final class References {
                     Parallels.class,
                     "set of parallels",
                     ViseHolding.NONE),
+            new Reference(
+                    new Component(ViseHolding.class, "jaws"), SoftJaws.class, "pair of soft jaws", ViseHolding.NONE),
+            new Reference(new Component(TableHolding.class, "packing"), Owned.class, "packing", ViseHolding.NONE),
+            new Reference(new Component(DeviceHolding.class, "device"), Owned.class, "device", ""),
+            new Reference(new Component(Strapping.class, "strap"), Strap.class, "strap", ""),
+            new Reference(new Component(Strapping.class, "stud"), Stud.class, "set of studs", ""),
+            new Reference(new Component(StopAt.class, "stop"), Stop.class, "stop", ViseHolding.NONE),
             new Reference(new Component(MachineAsItStands.class, "machine"), Machine.class, "machine", ""),
-            new Reference(new Component(MachineAsItStands.class, "clockedIn"), Vise.class, "vise", ""),
+            new Reference(new Component(MachineAsItStands.class, "clockedIn"), Owned.class, "device", ""),
             new Reference(new Component(JobPlan.class, "material"), Material.class, "material", UNKNOWN_STEEL),
             new Reference(new Component(CuttingSpeed.class, "material"), Material.class, "material", UNKNOWN_STEEL));
 

@@ -1,14 +1,30 @@
 package setwright.file;
 
+import setwright.shop.AngleBlocks;
+import setwright.shop.AnglePlate;
+import setwright.shop.ColletBlock;
 import setwright.shop.Cutter;
 import setwright.shop.CuttingSpeed;
+import setwright.shop.DividingHead;
+import setwright.shop.FixturePlate;
 import setwright.shop.FrictionPair;
 import setwright.shop.HandTime;
 import setwright.shop.Holder;
+import setwright.shop.Jack;
 import setwright.shop.Machine;
+import setwright.shop.MagneticChuck;
 import setwright.shop.Material;
 import setwright.shop.Parallels;
+import setwright.shop.RotaryTable;
+import setwright.shop.SetUpBlocks;
 import setwright.shop.ShopRow;
+import setwright.shop.SoftJaws;
+import setwright.shop.StepBlocks;
+import setwright.shop.Stop;
+import setwright.shop.Strap;
+import setwright.shop.Stud;
+import setwright.shop.TNut;
+import setwright.shop.VBlocks;
 import setwright.shop.Vise;
 
 /** The files of a shop, and which rows are in each. */
@@ -18,6 +34,22 @@ enum ShopFile {
     CUTTERS("cutters.json", Cutter.class),
     VISES("vises.json", Vise.class),
     PARALLELS("parallels.json", Parallels.class),
+    STRAPS("straps.json", Strap.class, false),
+    STUDS("studs.json", Stud.class, false),
+    STEP_BLOCKS("step-blocks.json", StepBlocks.class, false),
+    T_NUTS("t-nuts.json", TNut.class, false),
+    STOPS("stops.json", Stop.class, false),
+    ANGLE_PLATES("angle-plates.json", AnglePlate.class, false),
+    SET_UP_BLOCKS("set-up-blocks.json", SetUpBlocks.class, false),
+    V_BLOCKS("v-blocks.json", VBlocks.class, false),
+    ANGLE_BLOCKS("angle-blocks.json", AngleBlocks.class, false),
+    ROTARY_TABLES("rotary-tables.json", RotaryTable.class, false),
+    DIVIDING_HEADS("dividing-heads.json", DividingHead.class, false),
+    COLLET_BLOCKS("collet-blocks.json", ColletBlock.class, false),
+    MAGNETIC_CHUCKS("magnetic-chucks.json", MagneticChuck.class, false),
+    FIXTURE_PLATES("fixture-plates.json", FixturePlate.class, false),
+    SOFT_JAWS("soft-jaws.json", SoftJaws.class, false),
+    JACKS("jacks.json", Jack.class, false),
     MATERIALS("materials.json", Material.class),
     CUTTING_SPEEDS("cutting-speeds.json", CuttingSpeed.class),
     FRICTION("friction.json", FrictionPair.class),
@@ -25,10 +57,16 @@ enum ShopFile {
 
     private final String file;
     private final Class<? extends ShopRow> rows;
+    private final boolean needed;
 
     ShopFile(String file, Class<? extends ShopRow> rows) {
+        this(file, rows, true);
+    }
+
+    ShopFile(String file, Class<? extends ShopRow> rows, boolean needed) {
         this.file = file;
         this.rows = rows;
+        this.needed = needed;
     }
 
     String file() {
@@ -37,6 +75,11 @@ enum ShopFile {
 
     Class<? extends ShopRow> rows() {
         return rows;
+    }
+
+    /** Whether every shop has this file; one that owns nothing of a kind may leave the others out. */
+    boolean needed() {
+        return needed;
     }
 
     /** Which file a path begins with; after the last for none. */

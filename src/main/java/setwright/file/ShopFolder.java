@@ -9,6 +9,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import setwright.file.json.Problem;
 import setwright.file.json.Problems;
 import setwright.file.json.TextFile;
@@ -22,7 +23,7 @@ import setwright.file.shape.Shapes;
 import setwright.shop.Shop;
 import setwright.shop.ShopRow;
 
-/** Reads the files of a shop: one for each kind of row, all nine of them. */
+/** Reads the files of a shop: one for each kind of row. */
 public final class ShopFolder {
     /** The file that tells a folder of a shop from another. */
     static final String MACHINES = ShopFile.MACHINES.file();
@@ -45,12 +46,15 @@ public final class ShopFolder {
             return new ShopRead.Refused(List.of(
                     Problem.whole("There is no folder " + folder + "; name the folder that holds " + MACHINES + ".")));
         }
-        return new ShopFolder().all(file -> TextFile.read(folder.resolve(file)));
+        return new ShopFolder()
+                .all(
+                        file -> TextFile.read(folder.resolve(file.file())),
+                        file -> Files.exists(folder.resolve(file.file())));
     }
 
     /** The shop that is packed with the program. */
     public static ShopRead packed() {
-        return new ShopFolder().all(ShopFolder::packed);
+        return new ShopFolder().all(file -> packed(file.file()), file -> true);
     }
 
     private static TreeRead packed(String file) {
@@ -67,10 +71,13 @@ public final class ShopFolder {
                 List.of(Problem.whole("The program was packed without " + file + "; fetch it again.")));
     }
 
-    private ShopRead all(Function<String, TreeRead> files) {
+    private ShopRead all(Function<ShopFile, TreeRead> files, Predicate<ShopFile> there) {
         for (ShopFile file : ShopFile.values()) {
+            if (!file.needed() && !there.test(file)) {
+                continue;
+            }
             Problems own = new Problems();
-            TreeRead read = files.apply(file.file());
+            TreeRead read = files.apply(file);
             own.addAll(read.problems());
             Optional<Tree.JsonObject> document = read.tree().flatMap(tree -> Envelope.SHOP.open(tree, own));
             own.inOrder().forEach(problem -> problems.add(in(file, problem)));

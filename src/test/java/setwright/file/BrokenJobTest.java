@@ -151,12 +151,12 @@ class BrokenJobTest {
                         "\"greatest\": \"81 mm\"",
                         "\"81 mm\"",
                         "plan/blank/length/greatest",
-                        "less than the text \"82 mm\" of plan/blank/length/nominal"),
+                        "less than the text \"82 mm\" of plan/blank/length/least"),
                 new Edit(
                         "\"least\": \"52 mm\"",
                         "\"least\": \"54 mm\"",
-                        "\"52 mm\", \"least\": \"54",
-                        "plan/blank/depth/nominal",
+                        "\"53 mm\"",
+                        "plan/blank/depth/greatest",
                         "less than"),
                 new Edit(
                         "\"numberOff\": 12",
@@ -255,7 +255,7 @@ class BrokenJobTest {
                         "\"clockedIn\": [\"lathe\"]",
                         "\"lathe\"",
                         "plan/machine/clockedIn[0]",
-                        "no vise"),
+                        "no device"),
                 new Edit(
                         "\"material\": \"mild-steel\"",
                         "\"material\": \"mud\"",
@@ -282,10 +282,10 @@ class BrokenJobTest {
                         "points, grid"),
                 new Edit(
                         "\"kind\": \"hole\",\n        \"id\": \"hole2\"",
-                        "\"kind\": \"slot\",\n        \"id\": \"hole2\"",
-                        "\"slot\"",
+                        "\"kind\": \"gear\",\n        \"id\": \"hole2\"",
+                        "\"gear\"",
                         "plan/features[2]/kind",
-                        "the kinds are face, hole"));
+                        "the kinds are face, step, slot"));
     }
 
     private static Stream<Edit> forms() {

@@ -68,7 +68,8 @@ class JobFileTest {
 
         assertThat(Json.text(file.get("pencil").orElseThrow(), Json.Layout.ONE_LINE))
                 .isEqualTo("{\"setUps\": [{\"id\": \"s1\","
-                        + " \"holding\": {\"kind\": \"vise\", \"parallelHeight\": \"20 mm\", \"parallelInset\": \"0 mm\"},"
+                        + " \"holding\": {\"kind\": \"vise\", \"parallelHeight\": \"20 mm\", \"parallelInset\": \"0 mm\","
+                        + " \"parts\": 1},"
                         + " \"operations\": [{\"id\": \"o1\", \"width\": \"12 mm\", \"method\": \"table-feed\","
                         + " \"kneeHeight\": \"150 mm\"},"
                         + " {\"id\": \"o7\", \"kind\": \"face\", \"features\": [\"hole2\"], \"depth\": \"2 mm\","

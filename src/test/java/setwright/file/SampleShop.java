@@ -91,6 +91,10 @@ final class SampleShop {
                 mm("6.75 in"),
                 new StiffnessBand(
                         READING.stiffness("5 N/um"), READING.stiffness("10 N/um"), READING.stiffness("20 N/um")),
+                null,
+                null,
+                null,
+                null,
                 new Kept("by the window", 1),
                 SOURCE);
     }

@@ -20,7 +20,7 @@ import setwright.cutting.LimitName;
 import setwright.file.json.Json;
 import setwright.file.json.Tree;
 import setwright.file.shape.WrittenNames;
-import setwright.job.Holding;
+import setwright.job.DrawnHolding;
 import setwright.job.JobRecord;
 import setwright.job.Operation;
 
@@ -112,7 +112,7 @@ class SchemaTest {
         assertThat(names("limit-name"))
                 .isEqualTo(Stream.of(LimitName.values()).map(LimitName::words).toList());
         assertThat(names("kind")).isEqualTo(written(Operation.Kind.values()));
-        assertThat(names("holding")).isEqualTo(written(Holding.Kind.values()));
+        assertThat(names("holding")).isEqualTo(written(DrawnHolding.Kind.values()));
         assertThat(Schema.CHECK.text())
                 .contains(
                         "\"role\": {\"enum\": [\"" + String.join("\", \"", written(JobRecord.Role.values())) + "\"]}");

@@ -33,12 +33,18 @@ public record FormShape(Class<?> type, String written, List<Key> keys) implement
     }
 
     /** A component: its key, its shape, whether the key may be left out, and how its value is got. */
-    record Key(String name, Shape shape, Leave leave, Method accessor) {}
+    record Key(String name, Shape shape, Leave leave, Method accessor) {
+        /** Whether a value is not written down, since leaving it out says the same. */
+        boolean leftOut(Object value) {
+            return value instanceof Plannable.Pencilled<?> || leave == Leave.EMPTY && ((List<?>) value).isEmpty();
+        }
+    }
 
     /** Whether a key may be left out, and what that means. */
     enum Leave {
         NEVER,
         NULL,
+        EMPTY,
         PENCILLED
     }
 
@@ -129,6 +135,8 @@ public record FormShape(Class<?> type, String written, List<Key> keys) implement
                 values[i] = key.shape().bind(value.get());
             } else if (key.leave() == Leave.PENCILLED) {
                 values[i] = Plannable.pencilled();
+            } else if (key.leave() == Leave.EMPTY) {
+                values[i] = List.of();
             }
         }
         return make(object.at(), types, values);
@@ -152,7 +160,7 @@ public record FormShape(Class<?> type, String written, List<Key> keys) implement
         }
         for (Key key : keys) {
             Object component = get(key.accessor(), value);
-            if (component != null && !(component instanceof Plannable.Pencilled<?>)) {
+            if (component != null && !key.leftOut(component)) {
                 object.put(key.name(), key.shape().write(component));
             }
         }

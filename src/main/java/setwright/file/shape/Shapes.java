@@ -58,9 +58,25 @@ public final class Shapes {
         for (RecordComponent component : type.getRecordComponents()) {
             AnnotatedType annotated = component.getAnnotatedType();
             keys.add(new FormShape.Key(
-                    component.getName(), of(component.getGenericType()), leave(annotated), component.getAccessor()));
+                    component.getName(),
+                    of(component.getGenericType()),
+                    mayBeLeftOut(type, component) ? FormShape.Leave.EMPTY : leave(annotated),
+                    component.getAccessor()));
         }
         return new FormShape(type, written, keys);
+    }
+
+    /** Lists that came into the format later, or that most jobs have no use for. */
+    private static boolean mayBeLeftOut(Class<?> type, RecordComponent component) {
+        List<String> lists = switch (type.getSimpleName()) {
+            case "JobPlan" -> List.of("relations", "received");
+            case "SetUp" -> List.of("zeros");
+            case "ViseHolding" -> List.of("stops");
+            case "TableHolding", "DeviceHolding" -> List.of("straps", "stops");
+            case "RoughBody" -> List.of("points");
+            default -> List.of();
+        };
+        return lists.contains(component.getName());
     }
 
     private static FormShape.Leave leave(AnnotatedType type) {
@@ -80,7 +96,7 @@ public final class Shapes {
         if (plain.equals(String.class)) {
             return new WordsShape();
         }
-        if (plain.equals(int.class)) {
+        if (plain.equals(int.class) || plain.equals(Integer.class)) {
             return new CountShape();
         }
         if (plain.equals(boolean.class)) {
