@@ -50,7 +50,7 @@ public record QuillUse(double longest, double shortest, double approach, double 
                     symbol("H", "knee height: nose over table, quill in", Unit.MM, 0, 600),
                     symbol("P", "projection of the tool below the nose", Unit.MM, 0, 300),
                     symbol("b", "lowest tool point over table", Unit.MM, 0, 300)),
-            v -> v[0] - v[1] - v[2],
+            v -> out(v[0], v[1], v[2]),
             Source.of("computed: stack-up from table to nose"));
 
     public QuillUse {
@@ -67,6 +67,11 @@ public record QuillUse(double longest, double shortest, double approach, double 
     /** What is left of a quill's stroke; negative where the quill runs out. */
     public double spare(double quillStroke) {
         return quillStroke - stroke();
+    }
+
+    /** How far the quill is out; negative where the knee stands too high for the tool. */
+    public static double out(double kneeHeight, double projection, double lowest) {
+        return kneeHeight - projection - lowest;
     }
 
     /** The nose over the work that the longest tool asks for. */

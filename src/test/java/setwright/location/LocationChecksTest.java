@@ -35,6 +35,8 @@ class LocationChecksTest {
             case "hole worst case" -> hole(v).worstCase() / INCH;
             case "hole root sum square" -> hole(v).rootSumSquare() / INCH;
             case "growth" -> Thermal.growth(v[0], v[1], v[2]);
+            case "touch-offs" -> TouchOff.error(v[0], v[1]);
+            case "two loadings" -> TwoLoadings.error(new HoleErrors(v[0], 0, 0, 0, 0, 0, v[1], 0));
             case "chord" -> BoltCircle.chord(v[0], v[1]);
             default -> throw new IllegalArgumentException(check.text("what"));
         };

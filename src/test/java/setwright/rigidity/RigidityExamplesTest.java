@@ -26,6 +26,8 @@ class RigidityExamplesTest {
             entry("end mill loaded below the tip", in -> in.fluted(in.of("L")).tipDeflection(in.of("F"), in.of("a"))),
             entry("tip stiffness", RigidityExamplesTest::tipStiffness),
             entry("chain of springs", RigidityExamplesTest::chainOfSprings),
+            entry("flat part that stands out", in -> Plank.deflection(in.of("F"), in.of("L"), in.of("E"), in.plank())),
+            entry("flat part bent at its ends", in -> Plank.bow(in.of("M"), in.of("L"), in.of("E"), in.plank())),
             entry("column", in -> Rod.buckling(Rod.Ends.FIXED_PINNED.factor(), in.of("E"), in.of("D"), in.of("L"))));
 
     static List<CheckRow> rows() {
@@ -57,6 +59,10 @@ class RigidityExamplesTest {
     private record Inputs(Map<String, Double> values) {
         double of(String name) {
             return Objects.requireNonNull(values.get(name), name);
+        }
+
+        Plank plank() {
+            return new Plank(of("w"), of("h"));
         }
 
         MountedTool fluted(double length) {

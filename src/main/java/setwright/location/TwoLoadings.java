@@ -1,0 +1,25 @@
+package setwright.location;
+
+import java.util.List;
+import setwright.quantity.Procedure;
+import setwright.quantity.Source;
+import setwright.quantity.Unit;
+
+/** Two holes drilled in two loadings of one part; millimetres. */
+public final class TwoLoadings {
+    public static final Procedure ERROR = new Procedure(
+            "error between two loadings",
+            List.of(
+                    "in each loading finding the edges and re-loading the part, along both axes",
+                    "both loadings by root sum square"),
+            Unit.MM,
+            Source.of("common practice"));
+
+    private TwoLoadings() {}
+
+    /** How far a hole of the second loading comes to lie from where one of the first expects it. */
+    public static double error(HoleErrors errors) {
+        double one = errors.edgeFinding() * errors.edgeFinding() + errors.reclamp() * errors.reclamp();
+        return StrictMath.sqrt(2 * 2 * one);
+    }
+}
