@@ -3,6 +3,7 @@ package setwright.plan;
 import java.util.List;
 import java.util.Optional;
 import setwright.job.Job;
+import setwright.job.Operation;
 import setwright.shop.Cutter;
 import setwright.shop.CuttingSpeed;
 import setwright.shop.FrictionPair;
@@ -16,14 +17,19 @@ import setwright.shop.ShopRow;
 import setwright.shop.ToolMaterial;
 import setwright.shop.Vise;
 
-/** The rows that a job is worked out with: the copies that it carries, then what the shop has. */
-public record Rows(Job job, Shop shop) {
+/**
+ * The rows that a job is worked out with: the copies that it carries, then what the shop has.
+ *
+ * @param shop the shop with the copies in the place of its own rows
+ * @param today the shop as it stands, without the copies
+ */
+public record Rows(Job job, Shop shop, Shop today) {
     /** The id that stands where the pencil found nothing that fits. */
     public static final String NOTHING = "none";
 
     public static Rows of(Job job, Shop shop) {
         return new Rows(
-                job, job.plan().rows().isEmpty() ? shop : shop.with(job.plan().rows()));
+                job, job.plan().rows().isEmpty() ? shop : shop.with(job.plan().rows()), shop);
     }
 
     public Machine machine() {
@@ -58,10 +64,29 @@ public record Rows(Job job, Shop shop) {
         return shop.row(id, HandTime.class);
     }
 
+    /** The cutting speeds of a form, or of the form that stands for it where it has none of its own. */
     public Optional<CuttingSpeed> cuttingSpeed(Cutter.Form form, ToolMaterial tool) {
+        return ownSpeed(form, tool).or(() -> ownSpeed(form.cutsLike(), tool));
+    }
+
+    /** The share of its row's cutting speed that a kind of operation is run at, so that it does not chatter (common practice). */
+    public static double speedShare(Operation.Kind kind) {
+        return switch (kind) {
+            case COUNTERSINK -> 0.5;
+            case COUNTERBORE, SPOTFACE, BORE -> 0.75;
+            default -> 1;
+        };
+    }
+
+    private Optional<CuttingSpeed> ownSpeed(Cutter.Form form, ToolMaterial tool) {
         return shop.all(CuttingSpeed.class).stream()
                 .filter(row -> row.material().equals(job.plan().material()) && row.form() == form && row.tool() == tool)
                 .findFirst();
+    }
+
+    /** The row of that id where it is of that kind. */
+    public <T extends ShopRow> Optional<T> row(String id, Class<T> kind) {
+        return shop.row(id, kind);
     }
 
     public <T extends ShopRow> List<T> all(Class<T> kind) {

@@ -5,6 +5,7 @@ import setwright.file.JobFile;
 import setwright.file.JobRead;
 import setwright.file.ShopFolder;
 import setwright.file.ShopRead;
+import setwright.geometry.Side;
 import setwright.job.Job;
 import setwright.shop.Shop;
 
@@ -30,6 +31,15 @@ public final class BearingBlock {
             return opened.job();
         }
         throw new AssertionError(file + " does not open: " + read);
+    }
+
+    /** The bearing block as long as only its top is worked on. */
+    public static Job topAlone() {
+        Job job = job();
+        return job.withPlan(job.plan()
+                .withFeatures(job.plan().features().stream()
+                        .filter(feature -> feature.side() == Side.TOP)
+                        .toList()));
     }
 
     public static Plan plan() {

@@ -36,16 +36,7 @@ public final class HolderFit {
     }
 
     private static void style(Cutter cutter, Holder holder, List<String> reasons) {
-        boolean arborCutter = cutter.form() == Cutter.Form.FACE_MILL;
-        boolean arbor = holder.style() == Holder.Style.FACE_MILL_ARBOR;
-        if (arborCutter != arbor) {
-            reasons.add(arborCutter ? "a face mill sits on an arbor" : "an arbor takes face mills only");
-        }
-        boolean chuck =
-                holder.style() == Holder.Style.DRILL_CHUCK_KEYED || holder.style() == Holder.Style.DRILL_CHUCK_KEYLESS;
-        if (chuck && cutter.form() == Cutter.Form.END_MILL) {
-            reasons.add("a drill chuck has no hold on an end mill: side load and pull open it");
-        }
+        HolderKinds.against(cutter, holder).ifPresent(reasons::add);
         if (holder.style() == Holder.Style.SET_SCREW && cutter.shankForm() != ShankForm.FLATTED) {
             reasons.add(PLAIN_SHANK);
         }

@@ -3,13 +3,14 @@ package setwright.plan.cut;
 import java.util.Optional;
 import setwright.cutting.Kienzle;
 import setwright.cutting.SpeedAndFeed;
-import setwright.geometry.UprightCylinder;
 import setwright.job.DrawnOperation;
 import setwright.job.Face;
 import setwright.job.Feature;
 import setwright.job.Size;
 import setwright.plan.Rows;
 import setwright.plan.part.Heights;
+import setwright.plan.part.Holes;
+import setwright.plan.part.Mouths;
 import setwright.plan.part.OperationStage;
 import setwright.quantity.Given;
 import setwright.quantity.Unit;
@@ -27,8 +28,6 @@ record CutQuestion(
         Heights heights,
         OperationStage stage,
         Rows rows) {
-
-    private static final double SAME_PLACE = 0.01;
 
     Kienzle kienzle() {
         Material material = rows.material();
@@ -62,6 +61,22 @@ record CutQuestion(
         return tool("diameter", cutter.diameter().inside(), Unit.MM, "diameter");
     }
 
+    /** The diameter that it leaves on its first hole; the cutter's where it makes none. */
+    double opened() {
+        return Holes.of(operation, rows.job())
+                .findFirst()
+                .map(hole -> Mouths.diameter(operation.kind(), cutter, hole))
+                .orElse(cutter.diameter().inside());
+    }
+
+    /** The diameter that is cut, from the hole where it is not the cutter's own. */
+    Value openedDiameter() {
+        double opened = opened();
+        return opened == cutter.diameter().inside()
+                ? diameter()
+                : Given.of("diameter", opened, Unit.MM, setUp + "/" + operation.id() + "/features");
+    }
+
     Value speed() {
         return field("spindle speed", operation.speed().value().inside(), Unit.RPM, "speed");
     }
@@ -71,8 +86,9 @@ record CutQuestion(
     }
 
     Value wantedSpeed() {
-        Given wanted = Given.of("cutting speed", row.speed().inside(), Unit.M_PER_MIN, "shop/" + row.id() + "/speed");
-        return SpeedAndFeed.SPINDLE_SPEED.of(wanted, diameter());
+        double speed = Rows.speedShare(operation.kind()) * row.speed().inside();
+        Given wanted = Given.of("cutting speed", speed, Unit.M_PER_MIN, "shop/" + row.id() + "/speed");
+        return SpeedAndFeed.SPINDLE_SPEED.of(wanted, openedDiameter());
     }
 
     /** Feed per turn where the spindle turns; else as the table gives it. */
@@ -88,8 +104,7 @@ record CutQuestion(
 
     /** Share of the source's upper cutting speed that this spindle speed uses. */
     double shareOfCuttingSpeed() {
-        double cutting = SpeedAndFeed.cuttingSpeed(
-                operation.speed().value().inside(), cutter.diameter().inside());
+        double cutting = SpeedAndFeed.cuttingSpeed(operation.speed().value().inside(), opened());
         return cutting / Math.max(row.speedHigh().inside(), 1e-9);
     }
 
@@ -111,11 +126,6 @@ record CutQuestion(
 
     /** Diameter of the hole that an earlier operation of the job drilled for the same feature, mm. */
     Optional<Double> holeBefore() {
-        return stage.before().cuts().stream()
-                .filter(UprightCylinder.class::isInstance)
-                .map(UprightCylinder.class::cast)
-                .filter(hole -> stage.spots().stream().anyMatch(spot -> spot.distance(hole.axis()) < SAME_PLACE))
-                .map(hole -> 2 * hole.radius())
-                .max(Double::compare);
+        return stage.holeBefore();
     }
 }

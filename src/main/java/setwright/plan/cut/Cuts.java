@@ -6,6 +6,7 @@ import java.util.Optional;
 import setwright.job.DrawnOperation;
 import setwright.job.DrawnSetUp;
 import setwright.job.DrawnUp;
+import setwright.job.Operation;
 import setwright.plan.NotChecked;
 import setwright.plan.Rows;
 import setwright.plan.part.OperationStage;
@@ -33,16 +34,35 @@ public final class Cuts {
                                     + rows.material().name()));
                     continue;
                 }
-                found.add(
-                        switch (operation.kind()) {
-                            case FACE -> FacingCut.of(question);
-                            case SPOT, DRILL -> DrillingCut.of(question);
-                            case REAM -> ReamingCut.of(question);
-                            case TAP -> TappingCut.of(question);
-                        });
+                cut(question)
+                        .ifPresentOrElse(
+                                found::add,
+                                () -> missing.add(new NotChecked(
+                                        "tool-springs", setUp.id(), operation.id(), unmodelled(operation.kind()))));
             }
         }
         return new CutPlan(found, missing);
+    }
+
+    private static Optional<OperationCut> cut(CutQuestion question) {
+        return switch (question.operation().kind()) {
+            case FACE, STEP, PROFILE, POCKET, SLOT, KEYSEAT, T_SLOT, DOVETAIL, CHAMFER ->
+                question.stage().runs() > 0 ? Optional.of(MilledCut.of(question)) : Optional.empty();
+            case SPOT, DRILL, COUNTERBORE, SPOTFACE, COUNTERSINK -> Optional.of(DrillingCut.of(question));
+            case BORE -> Optional.of(BoringCut.of(question));
+            case REAM -> Optional.of(ReamingCut.of(question));
+            case TAP -> Optional.of(TappingCut.of(question));
+            case WOODRUFF, SAW, FORM, SCRIBE -> Optional.empty();
+        };
+    }
+
+    private static String unmodelled(Operation.Kind kind) {
+        return switch (kind) {
+            case WOODRUFF, SAW ->
+                "a spindle that lies along the side that is up: under an upright spindle a saw or a seat cutter lies"
+                        + " level, and the side that it cuts has to face the front, the back or an end";
+            default -> "the load of this kind of cut on this shape, which is not modelled yet";
+        };
     }
 
     private static Optional<CutQuestion> question(

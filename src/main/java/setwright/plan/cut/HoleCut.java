@@ -14,6 +14,10 @@ final class HoleCut {
     private HoleCut() {}
 
     static OperationCut of(CutQuestion question, Value feedPerTurn, Value torque, @Nullable Value thrust) {
+        return of(question, feedPerTurn, torque, thrust, 1);
+    }
+
+    static OperationCut of(CutQuestion question, Value feedPerTurn, Value torque, @Nullable Value thrust, int passes) {
         Value power = CuttingPower.POWER.of(torque, question.speed());
         return new OperationCut(
                 question.operation().id(),
@@ -23,8 +27,8 @@ final class HoleCut {
                 feedPerTurn,
                 null,
                 question.stage().workTop() - question.stage().lowest(),
-                question.cutter().diameter().inside(),
-                1,
+                question.opened(),
+                passes,
                 power,
                 torque,
                 null,

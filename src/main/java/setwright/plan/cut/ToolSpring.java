@@ -65,8 +65,23 @@ record ToolSpring(Worked worked, Band band, Worked leaves, double breakage) {
         double modulus = ToolMaterials.modulus(cutter.material()).expected();
         double diameter = cutter.diameter().inside();
         return switch (cutter.form()) {
-            case FACE_MILL -> ToolBeam.rod(stickOut, FlutedTool.END_MILL_CORE * diameter, STEEL);
-            case END_MILL, SPOT_DRILL, DRILL, REAMER, TAP ->
+            case FACE_MILL, FLY_CUTTER, SHELL_MILL, SLITTING_SAW, FORM_CUTTER ->
+                ToolBeam.rod(stickOut, FlutedTool.END_MILL_CORE * diameter, STEEL);
+            case END_MILL,
+                    SPOT_DRILL,
+                    DRILL,
+                    REAMER,
+                    TAP,
+                    CENTRE_DRILL,
+                    COUNTERSINK,
+                    COUNTERBORE,
+                    BORING_BAR,
+                    KEYSEAT_CUTTER,
+                    T_SLOT_CUTTER,
+                    DOVETAIL_CUTTER,
+                    CHAMFER_MILL,
+                    CORNER_ROUNDER,
+                    SCRIBER ->
                 FlutedTool.endMill(
                                 diameter,
                                 cutter.fluteLength().inside(),

@@ -4,10 +4,16 @@ import java.util.List;
 import java.util.Optional;
 import setwright.plan.NotChecked;
 
-/** The grip against every operation. */
-public record HoldPlan(List<OperationHold> operations, List<NotChecked> notChecked) {
+/**
+ * The grip against every operation.
+ *
+ * @param operations how well the part is held in its device
+ * @param devices how well the device is held on the table, for the same operations
+ */
+public record HoldPlan(List<OperationHold> operations, List<OperationHold> devices, List<NotChecked> notChecked) {
     public HoldPlan {
         operations = List.copyOf(operations);
+        devices = List.copyOf(devices);
         notChecked = List.copyOf(notChecked);
     }
 

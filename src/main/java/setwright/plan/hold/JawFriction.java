@@ -1,5 +1,6 @@
 package setwright.plan.hold;
 
+import java.util.Locale;
 import setwright.holding.Friction;
 import setwright.plan.Rows;
 import setwright.shop.Vise;
@@ -13,6 +14,18 @@ final class JawFriction {
 
     static Friction of(Vise.JawFace face, Rows rows) {
         return rows.friction(row(face, rows)).map(Friction::of).orElse(Friction.SMOOTH_HARDENED_JAW);
+    }
+
+    /** Soft jaws of brass or aluminium. */
+    static Friction soft(Rows rows) {
+        return rows.friction("friction-soft-jaw-steel").map(Friction::of).orElse(Friction.SMOOTH_HARDENED_JAW);
+    }
+
+    /** A device of steel in the jaws, whatever the work is made of. */
+    static Friction ofSteel(Vise.JawFace face, Rows rows) {
+        return rows.friction("friction-" + face.name().toLowerCase(Locale.ROOT) + "-jaw-steel")
+                .map(Friction::of)
+                .orElse(Friction.SMOOTH_HARDENED_JAW);
     }
 
     private static String row(Vise.JawFace face, Rows rows) {

@@ -2,7 +2,7 @@ package setwright.plan.hold;
 
 import java.util.ArrayList;
 import java.util.List;
-import setwright.cutting.CutForce;
+import setwright.cutting.Engagement;
 import setwright.cutting.Kienzle;
 import setwright.cutting.MillingLoad;
 import setwright.cutting.TurnPoint;
@@ -14,7 +14,7 @@ import setwright.plan.part.Heights;
 import setwright.plan.part.OperationStage;
 
 /**
- * What an operation does to the part: for milling the force over the turn at stations along the path, fed either way;
+ * What an operation does to the part: for milling the force over the turn at the ends of what the path cuts, a face fed either way;
  * for a hole its thrust and torque, and its torque alone as it breaks through. Places from the part's left front bottom
  * corner, mm, N, N·mm.
  */
@@ -49,26 +49,20 @@ final class OperationLoads {
     }
 
     private static List<Load> milling(Heights heights, OperationStage stage, OperationCut cut, MillingLoad milling) {
-        double height = stage.lowest() + cut.depth() / 2 - heights.partBottom();
         List<Load> loads = new ArrayList<>();
         List<TurnPoint> turn = thinned(milling.turn());
-        for (double along : List.of(0.0, heights.length() / 2, heights.length())) {
-            for (int way : List.of(1, -1)) {
-                Vector at = new Vector(along, heights.depth() / 2, height);
-                turn.forEach(moment -> loads.add(onWork(moment, at, way)));
+        boolean eitherWay = evenAboutFeed(milling.cut().engagement());
+        for (Station station : Station.along(heights, stage, cut.depth() / 2)) {
+            for (int way : eitherWay ? List.of(1, -1) : List.of(1)) {
+                turn.forEach(moment -> loads.add(station.onWork(moment, way)));
             }
         }
         return loads;
     }
 
-    /** The work feels the opposite of the cutter; fed the other way, feed and cross turn round together. */
-    private static Load onWork(TurnPoint moment, Vector at, int way) {
-        CutForce force = moment.force();
-        return new Load(
-                "cut",
-                at,
-                new Vector(-way * force.feed(), -way * force.cross(), force.axial()),
-                new Vector(0, 0, -force.torque()));
+    /** A slot, or a face that the cutter covers evenly: it leaves no wall on one side and may be fed either way. */
+    private static boolean evenAboutFeed(Engagement arc) {
+        return Math.abs(arc.start() + arc.exit() - Math.PI) < 1e-9;
     }
 
     private static List<TurnPoint> thinned(List<TurnPoint> turn) {

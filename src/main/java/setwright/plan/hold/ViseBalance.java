@@ -2,6 +2,7 @@ package setwright.plan.hold;
 
 import java.util.Locale;
 import java.util.Optional;
+import setwright.holding.EndStop;
 import setwright.holding.Friction;
 import setwright.holding.GripAsked;
 import setwright.holding.Held;
@@ -9,56 +10,62 @@ import setwright.holding.Jaws;
 import setwright.holding.Outlook;
 import setwright.holding.Packing;
 import setwright.holding.ViseGrip;
-import setwright.holding.balance.Answer;
-import setwright.holding.balance.FrictionBalance;
 import setwright.holding.balance.Load;
-import setwright.holding.balance.Vector;
 import setwright.job.DrawnSetUp;
 import setwright.job.DrawnVise;
+import setwright.job.Edge;
 import setwright.job.ViseHolding;
 import setwright.plan.Rows;
 import setwright.plan.part.Heights;
+import setwright.plan.part.JawPlates;
 import setwright.plan.part.SetUpStage;
+import setwright.plan.part.StopPlace;
 import setwright.quantity.Given;
 import setwright.quantity.Unit;
 import setwright.quantity.Value;
 import setwright.shop.Vise;
 
-/** The balance of a part in a vise, made once for a set-up and asked for every operation. */
-record ViseBalance(FrictionBalance expected, FrictionBalance pessimistic, Value given) {
-    private static final double GRAVITY = 9.80665;
+/** The balance of a part in a vise; of several side by side each has its share of the grip. */
+final class ViseBalance {
+    private ViseBalance() {}
 
-    static Optional<ViseBalance> of(DrawnSetUp setUp, SetUpStage stage, Rows rows) {
-        return switch (setUp.holding().kind()) {
-            case VISE -> {
-                DrawnVise holding = (DrawnVise) setUp.holding();
-                yield rows.vise(holding.vise().value())
-                        .filter(vise -> stage.heights().gripDepth() > 0)
-                        .map(vise -> inVise(setUp.id(), holding, vise, stage, rows));
-            }
-        };
+    static Optional<Balance> of(DrawnSetUp setUp, SetUpStage stage, Rows rows) {
+        DrawnVise holding = (DrawnVise) setUp.holding();
+        return rows.vise(holding.vise().value())
+                .filter(vise -> stage.heights().gripDepth() > 0 && touched(stage.heights(), vise))
+                .map(vise -> inVise(setUp.id(), holding, vise, stage, rows));
     }
 
-    private static ViseBalance inVise(String id, DrawnVise holding, Vise vise, SetUpStage stage, Rows rows) {
+    private static boolean touched(Heights heights, Vise vise) {
+        double half = vise.jawWidth().inside() / 2;
+        return heights.left() < half && heights.right() > -half;
+    }
+
+    private static Balance inVise(String id, DrawnVise holding, Vise vise, SetUpStage stage, Rows rows) {
         Heights heights = stage.heights();
-        Held held = new Held(
-                heights.length(),
-                heights.depth(),
-                heights.gripDepth(),
-                holding.offset().value().inside());
+        double offset = (heights.left() + heights.right()) / 2;
+        Held held = new Held(heights.length(), heights.depth(), heights.gripDepth(), offset);
         GripAsked asked = asked(holding.grip().value());
-        Jaws jaws = Jaws.of(vise, JawFriction.of(vise.jawFace(), rows));
-        ViseGrip grip = ViseGrip.of(held, jaws, asked.force(vise)).on(under(holding, held, rows));
-        Load weight = Load.weight(
-                GRAVITY
-                        * stage.start().bulk().volume()
-                        * rows.material().density().inside(),
-                new Vector(heights.length() / 2, heights.depth() / 2, (heights.startTop() - heights.partBottom()) / 2));
+        boolean soft = JawPlates.of(holding, vise, rows).soft();
+        Friction friction = soft ? JawFriction.soft(rows) : JawFriction.of(vise.jawFace(), rows);
+        double force = asked.force(vise) / Math.max(1, holding.parts().value());
+        ViseGrip bare = ViseGrip.of(held, Jaws.of(vise, friction), force).on(under(holding, held, rows));
+        ViseGrip grip = endStop(holding, heights, rows).map(bare::against).orElse(bare);
+        Load weight = Balance.weight(stage, rows);
         Value given = Given.of("grip, " + asked.word(), grip.force(Outlook.EXPECTED), Unit.KN, id + "/holding/grip");
-        return new ViseBalance(
-                new FrictionBalance(grip.grip(Outlook.EXPECTED, weight)),
-                new FrictionBalance(grip.grip(Outlook.PESSIMISTIC, weight)),
-                given);
+        return Balance.of(outlook -> grip.grip(outlook, weight), given);
+    }
+
+    /** The first stop that stands at an end. */
+    private static Optional<EndStop> endStop(DrawnVise holding, Heights heights, Rows rows) {
+        return holding.stops().stream()
+                .filter(stop -> stop.side() == Edge.LEFT || stop.side() == Edge.RIGHT)
+                .findFirst()
+                .map(stop -> new EndStop(
+                        stop.side() == Edge.LEFT ? EndStop.End.LEFT : EndStop.End.RIGHT,
+                        stop.along().inside(),
+                        StopPlace.of(stop, heights, rows).high() - heights.partBottom(),
+                        Friction.GROUND_PARALLEL));
     }
 
     private static Packing under(DrawnVise holding, Held held, Rows rows) {
@@ -72,12 +79,5 @@ record ViseBalance(FrictionBalance expected, FrictionBalance pessimistic, Value 
 
     private static GripAsked asked(ViseHolding.GripAsked grip) {
         return GripAsked.valueOf(grip.name().toUpperCase(Locale.ROOT));
-    }
-
-    Answer answer(Outlook outlook, java.util.List<Load> loads) {
-        return switch (outlook) {
-            case EXPECTED -> expected.answer(loads);
-            case PESSIMISTIC -> pessimistic.answer(loads);
-        };
     }
 }

@@ -20,11 +20,13 @@ public final class DropOuts {
                 cutter.overallLength().inside() - operation.stickOut().value().inside());
         return switch (holder.style()) {
             case SPINDLE_COLLET -> DropOut.r8Collet(grip);
-            case COLLET_CHUCK -> staysIn(setUp, operation) ? DropOut.colletChuck(grip) : shank(holder.taper());
+            case COLLET_CHUCK, SCREWED_SHANK_CHUCK ->
+                staysIn(setUp, operation) ? DropOut.colletChuck(grip) : shank(holder.taper());
             case SET_SCREW -> staysIn(setUp, operation) ? DropOut.setScrewHolder(grip) : shank(holder.taper());
-            case DRILL_CHUCK_KEYED, DRILL_CHUCK_KEYLESS ->
+            case DRILL_CHUCK_KEYED, DRILL_CHUCK_KEYLESS, TAPPING_HEAD, FLOATING_REAMER_HOLDER ->
                 staysIn(setUp, operation) ? DropOut.drillChuck(grip) : shank(holder.taper());
-            case FACE_MILL_ARBOR -> shank(holder.taper());
+            case FACE_MILL_ARBOR, SHELL_MILL_ARBOR, SHRINK, FLY_CUTTER_BODY, BORING_HEAD, STUB_ARBOR, TAPER_SOCKET ->
+                shank(holder.taper());
         };
     }
 
@@ -33,6 +35,10 @@ public final class DropOuts {
             case R8 -> DropOut.r8Shank();
             case ISO_30 -> DropOut.steepTaper(30);
             case ISO_40 -> DropOut.steepTaper(40);
+            case ISO_50 -> DropOut.steepTaper(50);
+            case MORSE_2 -> DropOut.morse(2);
+            case MORSE_4 -> DropOut.morse(4);
+            case ODD -> DropOut.r8Shank();
             case MORSE_3 -> DropOut.morse(3);
         };
     }

@@ -6,17 +6,18 @@ import setwright.geometry.Body;
 import setwright.geometry.Prism;
 import setwright.geometry.Role;
 import setwright.geometry.plane.Point2;
+import setwright.job.DeviceHolding;
+import setwright.job.DrawnDevice;
 import setwright.job.DrawnHolding;
+import setwright.job.DrawnStrap;
+import setwright.job.DrawnTable;
 import setwright.job.DrawnVise;
+import setwright.job.StopAt;
 import setwright.plan.Rows;
 import setwright.shop.MachineTable;
-import setwright.shop.Vise;
 
 /** Every body that stands on the table in a set-up, besides the part. */
 final class Fixtures {
-    /** How far the casting goes on behind the solid jaw's plate, mm (common practice). */
-    private static final double BEHIND_JAW = 30;
-
     /** Thickness drawn for the table, mm. */
     private static final double TABLE_THICKNESS = 60;
 
@@ -26,13 +27,11 @@ final class Fixtures {
         List<Body> bodies = new ArrayList<>();
         bodies.add(table(rows.machine().table()));
         switch (holding.kind()) {
-            case VISE -> {
-                DrawnVise drawn = (DrawnVise) holding;
-                rows.vise(drawn.vise().value()).ifPresent(vise -> addVise(bodies, vise, heights));
-                addParallels(bodies, drawn, heights, rows);
-            }
+            case VISE -> addVise(bodies, (DrawnVise) holding, heights, rows);
+            case TABLE -> addTable(bodies, (DrawnTable) holding, heights, rows);
+            case DEVICE -> addDevice(bodies, (DrawnDevice) holding, heights, rows);
         }
-        return bodies;
+        return List.copyOf(bodies);
     }
 
     private static Body table(MachineTable table) {
@@ -41,59 +40,37 @@ final class Fixtures {
         return box("table", Role.TABLE, new Point2(-x, -y), new Point2(x, y), -TABLE_THICKNESS, 0);
     }
 
-    private static void addVise(List<Body> bodies, Vise vise, Heights heights) {
-        double half = vise.jawWidth().inside() / 2;
-        double thick = vise.jawThickness().inside();
-        double rear = heights.back() + thick + BEHIND_JAW;
-        bodies.add(box(
-                "vise bed",
-                Role.VISE_BED,
-                new Point2(-half, rear - vise.bodyLength().inside()),
-                new Point2(half, rear),
-                0,
-                heights.bed()));
-        bodies.add(box(
-                "solid jaw",
-                Role.SOLID_JAW,
-                new Point2(-half, heights.back()),
-                new Point2(half, heights.back() + thick),
-                heights.bed(),
-                heights.jawTop()));
-        bodies.add(box(
-                "moving jaw",
-                Role.MOVING_JAW,
-                new Point2(-half, heights.front() - thick),
-                new Point2(half, heights.front()),
-                heights.bed(),
-                heights.jawTop()));
+    private static void addVise(List<Body> bodies, DrawnVise holding, Heights heights, Rows rows) {
+        rows.vise(holding.vise().value())
+                .ifPresent(vise -> bodies.addAll(
+                        ViseBodies.vise(vise, JawPlates.of(holding, vise, rows), heights.front(), heights)));
+        bodies.addAll(ViseBodies.parallels(holding, heights, rows));
+        addStops(bodies, holding.stops(), heights, rows);
     }
 
-    private static void addParallels(List<Body> bodies, DrawnVise holding, Heights heights, Rows rows) {
-        if (!holding.onParallels()) {
-            return;
+    private static void addTable(List<Body> bodies, DrawnTable holding, Heights heights, Rows rows) {
+        PackingPlaces.of(holding, heights, rows).forEach(place -> bodies.add(place.body(heights)));
+        addStraps(bodies, holding.straps(), heights, rows);
+        addStops(bodies, holding.stops(), heights, rows);
+    }
+
+    private static void addDevice(List<Body> bodies, DrawnDevice holding, Heights heights, Rows rows) {
+        bodies.addAll(DeviceBodies.of(holding, heights, rows));
+        if (holding.on() != DeviceHolding.On.ANGLE_PLATE) {
+            addStraps(bodies, holding.straps(), heights, rows);
         }
-        rows.parallels(holding.parallels().value()).ifPresent(set -> {
-            double thick = set.thickness().inside();
-            double half = set.length().inside() / 2;
-            double inset = holding.parallelInset().value().inside();
-            double front = heights.front() + inset;
-            double back = heights.back() - inset;
-            bodies.add(parallel("front parallel", half, front, front + thick, heights));
-            bodies.add(parallel("back parallel", half, back - thick, back, heights));
-        });
+        addStops(bodies, holding.stops(), heights, rows);
     }
 
-    private static Body parallel(String name, double half, double from, double to, Heights heights) {
-        return box(
-                name,
-                Role.PARALLEL,
-                new Point2(-half, from),
-                new Point2(half, to),
-                heights.bed(),
-                heights.partBottom());
+    private static void addStraps(List<Body> bodies, List<DrawnStrap> straps, Heights heights, Rows rows) {
+        StrapPlace.all(straps, heights, rows).forEach(place -> bodies.addAll(StrapBodies.of(place, rows)));
     }
 
-    private static Body box(String name, Role role, Point2 corner, Point2 opposite, double low, double high) {
-        return new Body(name, role, Prism.box(corner, opposite, low, high));
+    private static void addStops(List<Body> bodies, List<StopAt> stops, Heights heights, Rows rows) {
+        stops.forEach(stop -> bodies.add(StopPlace.of(stop, heights, rows).body()));
+    }
+
+    static Body box(String name, Role role, Point2 corner, Point2 opposite, double low, double high) {
+        return new Body(name, role, Prism.box(corner, opposite, low, Math.max(low, high)));
     }
 }

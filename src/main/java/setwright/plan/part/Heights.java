@@ -3,9 +3,9 @@ package setwright.plan.part;
 /**
  * Where the part sits in its set-up, mm; heights from the table top, X and Y from the middle of the table.
  *
- * @param bed what packing or part stand on
- * @param partBottom underside of the part
- * @param jawTop top of the jaws
+ * @param bed what packing or part stand on: vise bed, table, face of a device
+ * @param partBottom underside of the part; below the table for a round part that sinks into a slot
+ * @param jawTop top of the jaws; elsewhere of the highest clamp, and of the part where no clamp stands over it
  * @param startTop top of the largest blank
  * @param finishedTop top of the finished part; the start where nothing is faced
  * @param left X of the part's left face, nominal size
@@ -24,6 +24,12 @@ public record Heights(
         double right,
         double back) {
 
+    /** The same with a part that is only so high when it is put in. */
+    public Heights startingAt(double height) {
+        double top = partBottom + height;
+        return new Heights(bed, partBottom, jawTop, top, Math.min(finishedTop, top), left, front, right, back);
+    }
+
     public double length() {
         return right - left;
     }
@@ -32,8 +38,13 @@ public record Heights(
         return back - front;
     }
 
-    /** How deep the jaws grip. */
+    /** How deep the jaws of a vise grip. */
     public double gripDepth() {
         return Math.min(jawTop, startTop) - partBottom;
+    }
+
+    /** The same with clamps that reach that high. */
+    Heights clampedTo(double top) {
+        return new Heights(bed, partBottom, Math.max(jawTop, top), startTop, finishedTop, left, front, right, back);
     }
 }

@@ -22,8 +22,15 @@ public final class HoleDepths {
 
     /** @param thickness of the part under the surface */
     static double of(DrawnOperation operation, Cutter cutter, Hole hole, double thickness) {
-        if (cutter instanceof SpotDrill spot) {
-            return spot(hole, spot);
+        switch (operation.kind()) {
+            case COUNTERBORE, SPOTFACE, COUNTERSINK -> {
+                return Mouths.depth(operation.kind(), cutter, hole);
+            }
+            default -> {
+                if (cutter instanceof SpotDrill spot) {
+                    return spot(hole, spot);
+                }
+            }
         }
         return hole.through()
                 ? through(cutter, thickness).travel()
@@ -52,7 +59,23 @@ public final class HoleDepths {
                         thickness,
                         cutter.diameter().inside(),
                         ((Drill) cutter).pointAngle().inside());
-            case END_MILL, FACE_MILL, SPOT_DRILL -> new ThroughDepth(thickness, 0, MILL_OVER_RUN);
+            case END_MILL,
+                    FACE_MILL,
+                    SPOT_DRILL,
+                    CENTRE_DRILL,
+                    COUNTERSINK,
+                    COUNTERBORE,
+                    FLY_CUTTER,
+                    SHELL_MILL,
+                    BORING_BAR,
+                    SLITTING_SAW,
+                    KEYSEAT_CUTTER,
+                    T_SLOT_CUTTER,
+                    DOVETAIL_CUTTER,
+                    CHAMFER_MILL,
+                    CORNER_ROUNDER,
+                    FORM_CUTTER,
+                    SCRIBER -> new ThroughDepth(thickness, 0, MILL_OVER_RUN);
         };
     }
 }

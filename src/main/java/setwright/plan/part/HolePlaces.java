@@ -25,6 +25,8 @@ public final class HolePlaces {
         return switch (pattern.kind()) {
             case POINTS -> points((Pattern.Points) pattern);
             case GRID -> grid((Pattern.Grid) pattern);
+            case LINE -> line((Pattern.Line) pattern);
+            case BOLT_CIRCLE -> circle((Pattern.BoltCircle) pattern);
         };
     }
 
@@ -52,7 +54,31 @@ public final class HolePlaces {
         return found;
     }
 
-    private static Point2 fromMiddle(Pattern.Datum from, Point2 place, double sizeU, double sizeV) {
+    private static List<Point2> line(Pattern.Line line) {
+        double angle = line.angle().inside();
+        List<Point2> found = new ArrayList<>();
+        for (int i = 0; i < line.count(); i++) {
+            double along = i * line.spacing().inside();
+            found.add(new Point2(
+                    line.first().u().inside() + along * StrictMath.cos(angle),
+                    line.first().v().inside() + along * StrictMath.sin(angle)));
+        }
+        return found;
+    }
+
+    private static List<Point2> circle(Pattern.BoltCircle circle) {
+        double radius = circle.diameter().inside() / 2;
+        List<Point2> found = new ArrayList<>();
+        for (int i = 0; i < circle.count(); i++) {
+            double angle = circle.start().inside() + 2 * Math.PI * i / circle.count();
+            found.add(new Point2(
+                    circle.centre().u().inside() + radius * StrictMath.cos(angle),
+                    circle.centre().v().inside() + radius * StrictMath.sin(angle)));
+        }
+        return found;
+    }
+
+    static Point2 fromMiddle(Pattern.Datum from, Point2 place, double sizeU, double sizeV) {
         double u = switch (from) {
             case CENTRE -> place.x();
             case LEFT_LOW, LEFT_HIGH -> place.x() - sizeU / 2;

@@ -19,10 +19,8 @@ public final class KneeUse {
     /** Milling is set by the knee with the quill in; holes are made by the quill in one stroke. */
     public static HeightsOfUse of(String operation, Operation.Kind kind, ToolHeights heights) {
         double lowest = Math.min(heights.lowest(), heights.crossing());
-        return switch (kind) {
-            case FACE -> HeightsOfUse.byKnee(operation, heights.projection(), heights.crossing(), lowest);
-            case SPOT, DRILL, REAM, TAP ->
-                HeightsOfUse.byQuill(operation, heights.projection(), heights.crossing(), lowest);
-        };
+        return kind.inHole()
+                ? HeightsOfUse.byQuill(operation, heights.projection(), heights.crossing(), lowest)
+                : HeightsOfUse.byKnee(operation, heights.projection(), heights.crossing(), lowest);
     }
 }

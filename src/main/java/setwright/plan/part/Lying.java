@@ -2,6 +2,7 @@ package setwright.plan.part;
 
 import java.util.List;
 import setwright.geometry.Side;
+import setwright.geometry.plane.PlanMap;
 import setwright.geometry.plane.Point2;
 import setwright.job.Block;
 import setwright.job.Hole;
@@ -15,6 +16,22 @@ public record Lying(Size along, Size across, Size upright, int quarterTurns) {
         double u = (turned ? across : along).nominal().inside();
         double v = (turned ? along : across).nominal().inside();
         return HolePlaces.fromMiddle(hole, u, v, quarterTurns);
+    }
+
+    /** The same seen with a side up: the far ends of the holes where they are on the opposite side. */
+    public List<Point2> places(Hole hole, Side up) {
+        if (up != hole.side().opposite()) {
+            return places(hole);
+        }
+        boolean turned = quarterTurns % 2 != 0;
+        double u = (turned ? across : along).nominal().inside();
+        double v = (turned ? along : across).nominal().inside();
+        boolean overLength = up == Side.TOP || up == Side.BOTTOM;
+        PlanMap over = overLength ? new PlanMap(1, 0, 0, -1, 0, 0) : new PlanMap(-1, 0, 0, 1, 0, 0);
+        PlanMap turn = PlanMap.quarterTurns(quarterTurns);
+        return HolePlaces.fromMiddle(hole, u, v, 0).stream()
+                .map(over.then(turn)::of)
+                .toList();
     }
 
     public static Lying of(Block block, Side up, int quarterTurns) {

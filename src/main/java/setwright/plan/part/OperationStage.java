@@ -1,9 +1,12 @@
 package setwright.plan.part;
 
 import java.util.List;
+import java.util.Optional;
+import setwright.geometry.Move;
 import setwright.geometry.Stock;
 import setwright.geometry.ToolPath;
 import setwright.geometry.ToolStack;
+import setwright.geometry.UprightCylinder;
 import setwright.geometry.plane.Point2;
 
 /**
@@ -32,7 +35,27 @@ public record OperationStage(
         double crossing,
         double projection,
         double cutLength) {
+    /** Two holes are the same hole where their middles are nearer than this, mm. */
+    private static final double SAME_PLACE = 0.01;
+
     public OperationStage {
         spots = List.copyOf(spots);
+    }
+
+    /** Diameter of the largest hole that earlier operations left where this one goes down, mm. */
+    public Optional<Double> holeBefore() {
+        return before.cuts().stream()
+                .filter(UprightCylinder.class::isInstance)
+                .map(UprightCylinder.class::cast)
+                .filter(hole -> spots.stream().anyMatch(spot -> spot.distance(hole.axis()) < SAME_PLACE))
+                .map(hole -> 2 * hole.radius())
+                .max(Double::compare);
+    }
+
+    /** How often the cutter goes down into a cut: passes in depth times lanes; for holes as often as there are holes. */
+    public int runs() {
+        return (int) path.moves().stream()
+                .filter(move -> move.kind() == Move.Kind.RETRACT)
+                .count();
     }
 }

@@ -12,12 +12,13 @@ import setwright.geometry.ToolPath;
 import setwright.geometry.UprightCone;
 import setwright.geometry.UprightCylinder;
 import setwright.geometry.plane.Point2;
-import setwright.job.Block;
 import setwright.job.DrawnOperation;
 import setwright.job.DrawnSetUp;
+import setwright.job.Feature;
 import setwright.job.Job;
 import setwright.job.Operation;
 import setwright.reach.ThroughDepth;
+import setwright.shop.Countersink;
 import setwright.shop.Cutter;
 import setwright.shop.Drill;
 import setwright.shop.SpotDrill;
@@ -29,9 +30,22 @@ record OperationWay(ToolPath path, List<Point2> spots, List<Solid> gone, double 
 
     static OperationWay of(
             DrawnSetUp setUp, DrawnOperation operation, Cutter cutter, Heights heights, ToolHeights tool, Job job) {
-        return operation.kind() == Operation.Kind.FACE
-                ? facing(operation, cutter, heights, tool)
-                : holes(setUp, operation, cutter, heights, tool, job);
+        return switch (operation.kind()) {
+            case FACE ->
+                flat(operation, job)
+                        ? facing(operation, cutter, heights, tool)
+                        : new OperationWay(ToolPath.from(tool.waiting(heights)), List.of(), List.of(), 0);
+            case STEP, PROFILE, POCKET, SLOT, KEYSEAT, T_SLOT, DOVETAIL, WOODRUFF, SAW, CHAMFER, FORM, SCRIBE ->
+                MillingWay.of(operation, cutter, SideOnTable.of(setUp, heights, job), heights, tool, job);
+            case SPOT, DRILL, BORE, REAM, COUNTERBORE, SPOTFACE, COUNTERSINK, TAP ->
+                holes(setUp, operation, cutter, heights, tool, job);
+        };
+    }
+
+    /** Whether it cuts a face over the whole side; flats and inclined faces are not worked out. */
+    private static boolean flat(DrawnOperation operation, Job job) {
+        List<Feature> features = MilledFeatures.of(operation, job);
+        return features.isEmpty() || features.stream().anyMatch(feature -> feature.kind() == Feature.Kind.FACE);
     }
 
     Stock cut(Stock before) {
@@ -90,20 +104,21 @@ record OperationWay(ToolPath path, List<Point2> spots, List<Solid> gone, double 
 
     private static OperationWay holes(
             DrawnSetUp setUp, DrawnOperation operation, Cutter cutter, Heights heights, ToolHeights tool, Job job) {
-        Lying lying = Lying.of((Block) job.plan().blank(), setUp.up().value(), setUp.quarterTurns());
+        Lying lying = Lying.of(job.plan().blank().envelope(), setUp.up().value(), setUp.quarterTurns());
         Point2 middle = new Point2((heights.left() + heights.right()) / 2, (heights.front() + heights.back()) / 2);
         List<Point2> spots = new ArrayList<>();
         List<Solid> gone = new ArrayList<>();
         List<Double> lowest = new ArrayList<>();
         Holes.of(operation, job)
-                .forEach(hole -> lying.places(hole).forEach(place -> {
+                .forEach(hole -> lying.places(hole, setUp.up().value()).forEach(place -> {
                     Point2 spot = place.plus(middle);
                     double low = tool.workTop()
                             - HoleDepths.of(operation, cutter, hole, tool.workTop() - heights.partBottom());
                     spots.add(spot);
                     lowest.add(low);
                     if (operation.kind() != Operation.Kind.TAP) {
-                        gone.add(hollow(cutter, spot, low, tool.workTop() + 1));
+                        double opened = Mouths.diameter(operation.kind(), cutter, hole);
+                        gone.add(hollow(cutter, opened, spot, low, tool.workTop() + 1));
                     }
                 }));
         return new OperationWay(path(spots, lowest, tool), spots, gone, cutLength(lowest, tool));
@@ -125,12 +140,13 @@ record OperationWay(ToolPath path, List<Point2> spots, List<Solid> gone, double 
     }
 
     /** What a tool leaves open: its cylinder, with its point below. */
-    private static Solid hollow(Cutter cutter, Point2 spot, double low, double top) {
-        double radius = cutter.diameter().inside() / 2;
+    private static Solid hollow(Cutter cutter, double opened, Point2 spot, double low, double top) {
+        double radius = opened / 2;
         double point = pointLength(cutter);
-        if (cutter.form() == Cutter.Form.SPOT_DRILL) {
+        if (cutter.form() == Cutter.Form.SPOT_DRILL || cutter.form() == Cutter.Form.COUNTERSINK) {
+            double full = cutter.diameter().inside() / 2;
             double deep = top - low;
-            return new UprightCone(spot, new Profile(low, top, 0, Math.min(radius, radius * deep / point)));
+            return new UprightCone(spot, new Profile(low, top, 0, Math.min(full, full * deep / point)));
         }
         UprightCylinder open = new UprightCylinder(spot, radius, low + point, Math.max(top, low + point));
         return point > 0 ? open.pointedDown(point) : open;
@@ -146,7 +162,27 @@ record OperationWay(ToolPath path, List<Point2> spots, List<Solid> gone, double 
                 ThroughDepth.pointLength(
                         cutter.diameter().inside(),
                         ((SpotDrill) cutter).pointAngle().inside());
-            case END_MILL, FACE_MILL, REAMER, TAP -> 0;
+            case COUNTERSINK ->
+                ThroughDepth.pointLength(
+                        cutter.diameter().inside(),
+                        ((Countersink) cutter).includedAngle().inside());
+            case END_MILL,
+                    FACE_MILL,
+                    REAMER,
+                    TAP,
+                    CENTRE_DRILL,
+                    COUNTERBORE,
+                    FLY_CUTTER,
+                    SHELL_MILL,
+                    BORING_BAR,
+                    SLITTING_SAW,
+                    KEYSEAT_CUTTER,
+                    T_SLOT_CUTTER,
+                    DOVETAIL_CUTTER,
+                    CHAMFER_MILL,
+                    CORNER_ROUNDER,
+                    FORM_CUTTER,
+                    SCRIBER -> 0;
         };
     }
 }

@@ -6,7 +6,9 @@ import java.util.Optional;
 import setwright.geometry.Attitude;
 import setwright.geometry.Placement;
 import setwright.geometry.Point3;
+import setwright.geometry.Prism;
 import setwright.geometry.Stock;
+import setwright.geometry.plane.Point2;
 import setwright.job.Block;
 import setwright.job.DrawnOperation;
 import setwright.job.DrawnSetUp;
@@ -19,6 +21,9 @@ import setwright.shop.Holder;
 
 /** Carries the stock through every operation of every set-up, and lays path and tool beside it. */
 public final class Stages {
+    private static final String TILTED =
+            "the tilted stock: the part counts as the box around it, and what is cut here stays on it later";
+
     private final DrawnUp drawnUp;
     private final Rows rows;
     private final List<NotChecked> missing = new ArrayList<>();
@@ -34,21 +39,36 @@ public final class Stages {
 
     private PartPlan through() {
         List<SetUpStage> found = new ArrayList<>();
-        Point3 size = largest((Block) drawnUp.job().plan().blank());
+        Point3 size = largest(drawnUp.job().plan().blank().envelope());
         Stock part = Stock.block(size);
         for (DrawnSetUp setUp : drawnUp.setUps()) {
-            Optional<Heights> heights =
-                    Seats.of(drawnUp.job(), setUp.up().value(), setUp.quarterTurns(), setUp.holding(), rows);
+            Laid laid = Laid.of(setUp);
+            Optional<Heights> heights = Seats.of(drawnUp.job(), laid, setUp.holding(), rows);
             if (heights.isEmpty()) {
                 missing.add(new NotChecked("holder-meets-jaw", setUp.id(), "", "a device that holds the part"));
-                continue;
+            } else if (laid.tilted()) {
+                missing.add(new NotChecked("tilted-stock", setUp.id(), "", TILTED));
+                found.add(stage(setUp, heights.get(), boxAround(heights.get())));
+            } else {
+                Placement placement = onItsFoot(part, placement(setUp, heights.get(), size), heights.get());
+                Stock start = part.placed(placement);
+                SetUpStage stage = stage(
+                        setUp,
+                        heights.get().startingAt(start.top() - heights.get().partBottom()),
+                        start);
+                found.add(stage);
+                part = end(stage).placed(placement.inverse());
             }
-            Placement placement = placement(setUp, heights.get(), size);
-            SetUpStage stage = stage(setUp, heights.get(), part.placed(placement));
-            found.add(stage);
-            part = end(stage).placed(placement.inverse());
         }
         return new PartPlan(found, missing);
+    }
+
+    private static Stock boxAround(Heights heights) {
+        return Stock.of(Prism.box(
+                new Point2(heights.left(), heights.front()),
+                new Point2(heights.right(), heights.back()),
+                heights.partBottom(),
+                heights.startTop()));
     }
 
     private static Stock end(SetUpStage stage) {
@@ -56,6 +76,13 @@ public final class Stages {
         return operations.isEmpty()
                 ? stage.start()
                 : operations.get(operations.size() - 1).after();
+    }
+
+    /** The same placement, let down so far as earlier set-ups took off where the part now stands. */
+    private static Placement onItsFoot(Stock part, Placement placement, Heights heights) {
+        List<Prism> layers = part.placed(placement).layers();
+        double gap = layers.isEmpty() ? 0 : layers.get(0).zLow() - heights.partBottom();
+        return gap == 0 ? placement : placement.then(Placement.shift(new Point3(0, 0, -gap)));
     }
 
     /** The largest blank stands with its middle over the middle of where the nominal part sits. */

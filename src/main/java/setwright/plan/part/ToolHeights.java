@@ -1,6 +1,7 @@
 package setwright.plan.part;
 
 import java.util.Optional;
+import setwright.geometry.Point3;
 import setwright.job.DrawnOperation;
 import setwright.job.DrawnSetUp;
 import setwright.job.Operation;
@@ -35,6 +36,11 @@ public record ToolHeights(double workTop, double lowest, double crossing, double
         return Optional.of(new ToolHeights(top, lowest, crossing, projection));
     }
 
+    /** Over the middle of the part at the crossing height. */
+    Point3 waiting(Heights heights) {
+        return new Point3((heights.left() + heights.right()) / 2, (heights.front() + heights.back()) / 2, crossing);
+    }
+
     private static double workTop(DrawnSetUp setUp, DrawnOperation operation, Heights heights) {
         boolean faced = setUp.operations().stream()
                 .takeWhile(earlier -> !earlier.id().equals(operation.id()))
@@ -45,7 +51,13 @@ public record ToolHeights(double workTop, double lowest, double crossing, double
     private static double lowest(DrawnOperation operation, Cutter cutter, Heights heights, double top, Rows rows) {
         return switch (operation.kind()) {
             case FACE -> heights.finishedTop();
-            case SPOT, DRILL, REAM, TAP ->
+            case STEP, PROFILE, POCKET, SLOT, KEYSEAT, T_SLOT, DOVETAIL, WOODRUFF, SAW, CHAMFER, FORM, SCRIBE ->
+                MilledFeatures.of(operation, rows.job()).stream()
+                        .flatMap(feature -> MilledDepth.floor(feature, heights).stream())
+                        .mapToDouble(floor -> Math.min(floor, top))
+                        .min()
+                        .orElse(top);
+            case SPOT, DRILL, BORE, REAM, COUNTERBORE, SPOTFACE, COUNTERSINK, TAP ->
                 Holes.of(operation, rows.job())
                         .mapToDouble(hole -> top - HoleDepths.of(operation, cutter, hole, top - heights.partBottom()))
                         .min()

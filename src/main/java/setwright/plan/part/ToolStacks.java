@@ -62,7 +62,7 @@ final class ToolStacks {
                     cutter.diameter().inside());
         }
         if (stickOut > flutes) {
-            boolean body = cutter.form() == Cutter.Form.FACE_MILL;
+            boolean body = cutter.form() == Cutter.Form.FACE_MILL || cutter.bored();
             double diameter = body ? cutter.diameter().inside() : cutter.shank().inside();
             add(sections, body ? "cutter body" : "shank", Role.SHANK, flutes, stickOut, diameter);
         }

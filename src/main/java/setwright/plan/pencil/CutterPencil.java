@@ -3,9 +3,14 @@ package setwright.plan.pencil;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
+import setwright.cutting.ChiselFactors;
+import setwright.cutting.Drilling;
 import setwright.job.Hole;
 import setwright.job.Operation;
 import setwright.plan.Rows;
+import setwright.quantity.Length;
+import setwright.quantity.Typed;
 import setwright.quantity.thread.ScrewThread;
 import setwright.quantity.thread.TapDrill;
 import setwright.quantity.thread.Threads;
@@ -26,6 +31,9 @@ final class CutterPencil {
     private static final double REAM_AIM = 0.25;
     private static final double REAM_MOST = 0.5;
 
+    /** Least stock left on the diameter for a boring bar, mm (common practice). */
+    private static final double BORE_STOCK = 1;
+
     /** Thread engagement aimed at, share of 1.299 P (common practice). */
     private static final double ENGAGEMENT = 0.75;
 
@@ -34,6 +42,9 @@ final class CutterPencil {
 
     /** A face mill is best a little wider than the face (common practice). */
     private static final double FACE_MILL_OVER_WIDTH = 1.15;
+
+    /** What a hand on the lever pushes the quill with, N (from memory: about 3,000). */
+    private static final double BY_HAND = 3000;
 
     private final Drafting drafting;
 
@@ -48,6 +59,12 @@ final class CutterPencil {
             case DRILL -> hole(operation).map(this::drilling).orElse(Rows.NOTHING);
             case REAM -> hole(operation).map(this::reaming).orElse(Rows.NOTHING);
             case TAP -> hole(operation).map(this::tapping).orElse(Rows.NOTHING);
+            case STEP, PROFILE, POCKET, SLOT, KEYSEAT, T_SLOT, DOVETAIL, WOODRUFF, SAW, CHAMFER, FORM, SCRIBE ->
+                new MillPencil(drafting).choose(operation);
+            case BORE, COUNTERBORE, SPOTFACE, COUNTERSINK ->
+                hole(operation)
+                        .map(hole -> new MouthPencil(drafting).choose(operation.kind(), hole))
+                        .orElse(Rows.NOTHING);
         };
     }
 
@@ -97,13 +114,37 @@ final class CutterPencil {
                 .orElse(Rows.NOTHING);
     }
 
-    private String drilling(Hole hole) {
+    String drilling(Hole hole) {
         double size = hole.size().nominal().inside();
         return switch (hole.make()) {
-            case PLAIN -> drill(size, size - 0.001, size + 0.001);
-            case REAMED -> drill(size - REAM_AIM, size - REAM_MOST, size - REAM_LEAST);
+            case PLAIN -> drill(hole, size, size - 0.001, size + 0.001);
+            case BORED -> beforeBoring(size - BORE_STOCK);
+            case REAMED -> drill(hole, size - REAM_AIM, size - REAM_MOST, size - REAM_LEAST);
             case TAPPED -> tapDrill(hole);
         };
+    }
+
+    /** The largest that a hand on the quill's lever pushes into the full; a bar takes the rest. */
+    private String beforeBoring(double most) {
+        return owned(Drill.class)
+                .filter(drill -> drill.diameter().inside() <= most && pushed(drill) <= BY_HAND)
+                .max(Comparator.comparingDouble(
+                                (Drill drill) -> drill.diameter().inside())
+                        .thenComparing(Comparator.comparing(ShopRow::id).reversed()))
+                .map(ShopRow::id)
+                .orElse(Rows.NOTHING);
+    }
+
+    /** Thrust of a plain sharp drill in the full at half its feed, N. */
+    private double pushed(Drill drill) {
+        double diameter = drill.diameter().inside();
+        return drafting.rows()
+                .cuttingSpeed(drill.form(), drill.material())
+                .map(row -> Drilling.thrust(
+                        new Drilling.Drill(diameter, row.feedAt(diameter) / 2, 1),
+                        ChiselFactors.of(ChiselFactors.STANDARD_WEB, 0),
+                        drafting.rows().material().drillFactor().inside()))
+                .orElse(Double.POSITIVE_INFINITY);
     }
 
     private String tapDrill(Hole hole) {
@@ -112,21 +153,30 @@ final class CutterPencil {
         }
         ScrewThread thread = Threads.listed().read(hole.thread());
         return drill(
+                hole,
                 TapDrill.diameter(thread.major(), thread.pitch(), ENGAGEMENT),
                 TapDrill.diameter(thread.major(), thread.pitch(), ENGAGEMENT_MOST),
                 TapDrill.diameter(thread.major(), thread.pitch(), ENGAGEMENT_LEAST));
     }
 
-    private String drill(double aim, double least, double most) {
+    /** One of the system that the hole is drawn in goes before one that is nearer by a hair. */
+    private String drill(Hole hole, double aim, double least, double most) {
+        boolean metric = hole.thread() == null
+                ? metric(hole.size().nominal())
+                : hole.thread().startsWith("M");
         return owned(Drill.class)
                 .filter(drill ->
                         drill.diameter().inside() >= least && drill.diameter().inside() <= most)
-                .min(Comparator.comparingDouble(
-                                (Drill drill) -> Math.abs(drill.diameter().inside() - aim))
+                .min(Comparator.comparing((Drill drill) -> metric(drill.diameter()) != metric)
+                        .thenComparingDouble(drill -> Math.abs(drill.diameter().inside() - aim))
                         .thenComparing(Drill::series)
                         .thenComparing(ShopRow::id))
                 .map(ShopRow::id)
                 .orElse(Rows.NOTHING);
+    }
+
+    private static boolean metric(Typed<Length> size) {
+        return size.text().endsWith("mm");
     }
 
     private String reaming(Hole hole) {
@@ -140,22 +190,26 @@ final class CutterPencil {
                 .orElse(Rows.NOTHING);
     }
 
+    /** Ahead through a through hole, back out of a blind one (common practice). */
     String tapping(Hole hole) {
-        Tap.Flute wanted = hole.through() ? Tap.Flute.SPIRAL_POINT : Tap.Flute.STRAIGHT;
+        List<Tap.Flute> best = hole.through()
+                ? List.of(Tap.Flute.SPIRAL_POINT, Tap.Flute.STRAIGHT, Tap.Flute.SPIRAL_FLUTE, Tap.Flute.FORM)
+                : List.of(Tap.Flute.SPIRAL_FLUTE, Tap.Flute.STRAIGHT, Tap.Flute.FORM, Tap.Flute.SPIRAL_POINT);
         return owned(Tap.class)
                 .filter(tap -> tap.thread().equals(hole.thread()))
-                .min(Comparator.comparing((Tap tap) -> tap.flute() != wanted).thenComparing(ShopRow::id))
+                .min(Comparator.comparing((Tap tap) -> best.indexOf(tap.flute()))
+                        .thenComparing(ShopRow::id))
                 .map(ShopRow::id)
                 .orElse(Rows.NOTHING);
     }
 
     /** Whether the shop has cutting speeds for it in this material, and something that holds it. */
-    private boolean usable(Cutter cutter) {
+    boolean usable(Cutter cutter) {
         return drafting.rows().cuttingSpeed(cutter.form(), cutter.material()).isPresent()
                 && !Rows.NOTHING.equals(new HolderPencil(drafting).choose(cutter));
     }
 
-    private <C extends Cutter> java.util.stream.Stream<C> owned(Class<C> form) {
+    <C extends Cutter> Stream<C> owned(Class<C> form) {
         return drafting.rows().all(form).stream().filter(cutter -> cutter.kept().owned() != 0);
     }
 }

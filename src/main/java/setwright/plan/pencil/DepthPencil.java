@@ -1,10 +1,20 @@
 package setwright.plan.pencil;
 
 import java.util.Optional;
+import setwright.job.Chamfer;
+import setwright.job.Dovetail;
+import setwright.job.Feature;
 import setwright.job.Hole;
 import setwright.job.Operation;
+import setwright.job.ProfileCut;
+import setwright.job.Size;
+import setwright.job.Step;
+import setwright.job.TSlot;
 import setwright.plan.part.Heights;
 import setwright.plan.part.HoleDepths;
+import setwright.plan.part.MilledDepth;
+import setwright.plan.part.MilledWidth;
+import setwright.plan.part.Mouths;
 import setwright.quantity.Length;
 import setwright.quantity.Typed;
 import setwright.quantity.thread.ScrewThread;
@@ -21,8 +31,11 @@ final class DepthPencil {
 
     private static final double END_MILL_PASS_SHARE = 0.25;
 
-    /** Widest facing pass as a share of the cutter's diameter, where the cutter does not cover the face. */
-    private static final double LANE_SHARE = 0.75;
+    /** Deepest pass of an end mill in the full, as a share of its diameter (common practice for manual mills). */
+    private static final double SLOT_PASS_SHARE = 0.5;
+
+    /** Widest pass as a share of the cutter's diameter, where the cutter does not cover what it cuts (common practice). */
+    static final double LANE_SHARE = 0.75;
 
     /** Least that has to stay under a blind hole's full diameter, mm (common practice). */
     private static final double FLOOR = 2;
@@ -40,8 +53,81 @@ final class DepthPencil {
         return switch (operation.kind()) {
             case FACE -> drafting.length(facingPass(cutter, heights.startTop() - heights.finishedTop()));
             case SPOT -> drafting.length(spotDepth(operation, cutter));
-            case DRILL, REAM, TAP -> drafting.length(holeDepth(operation, heights));
+            case STEP, PROFILE, POCKET, SLOT, KEYSEAT -> drafting.length(millingPass(operation, cutter, heights));
+            case T_SLOT, DOVETAIL, CHAMFER -> drafting.length(undercut(operation));
+            case WOODRUFF, SAW, FORM, SCRIBE -> drafting.length(0);
+            case COUNTERBORE, SPOTFACE, COUNTERSINK -> drafting.length(mouthDepth(operation, cutter));
+            case DRILL, BORE, REAM, TAP -> drafting.length(holeDepth(operation, heights));
         };
+    }
+
+    /** Down to the deepest floor in passes of equal depth, none deeper than the cutter's share. */
+    private double millingPass(Operation operation, Cutter cutter, Heights heights) {
+        double whole = operation.features().stream()
+                .flatMap(id -> drafting.feature(id).stream())
+                .flatMap(feature -> MilledDepth.floor(feature, heights).stream())
+                .mapToDouble(floor -> heights.finishedTop() - floor)
+                .max()
+                .orElse(0);
+        double passes = Math.max(
+                1, Math.ceil(whole / (SLOT_PASS_SHARE * cutter.diameter().inside()) - 1e-9));
+        return Math.max(0.1, drafting.roundedUp(whole / passes));
+    }
+
+    private double mouthDepth(Operation operation, Cutter cutter) {
+        return operation.features().stream()
+                .flatMap(id -> drafting.hole(id).stream())
+                .mapToDouble(hole -> Mouths.depth(operation.kind(), cutter, hole))
+                .max()
+                .orElse(0);
+    }
+
+    /** What stands over the floor of an undercut: the height of the head, or the depth of the flanks. */
+    private double undercut(Operation operation) {
+        return first(operation)
+                .map(feature -> switch (feature.kind()) {
+                    case T_SLOT -> mm(((TSlot) feature).headHeight());
+                    case DOVETAIL -> mm(((Dovetail) feature).depth());
+                    case CHAMFER -> MilledDepth.chamfer((Chamfer) feature);
+                    default -> 0.0;
+                })
+                .orElse(0.0);
+    }
+
+    /** Of what the first feature asks, in lanes of equal width. */
+    private double widest(Operation operation, double diameter) {
+        return first(operation)
+                .map(feature -> switch (feature.kind()) {
+                    case STEP -> lane(mm(((Step) feature).width()), diameter);
+                    case POCKET -> drafting.roundedUp(LANE_SHARE * diameter);
+                    case CHAMFER -> mm(((Chamfer) feature).width());
+                    case PROFILE ->
+                        Math.min(
+                                diameter,
+                                drafting.roundedUp(MilledWidth.outside((ProfileCut) feature, drafting.block())));
+                    case DOVETAIL ->
+                        Math.min(
+                                diameter,
+                                drafting.roundedUp(mm(((Dovetail) feature).depth())
+                                        / StrictMath.tan(
+                                                ((Dovetail) feature).angle().inside())));
+                    default -> diameter;
+                })
+                .orElse(diameter);
+    }
+
+    private double lane(double width, double diameter) {
+        return drafting.roundedUp(width / Math.ceil(width / (LANE_SHARE * diameter) - 1e-9));
+    }
+
+    private Optional<Feature> first(Operation operation) {
+        return operation.features().stream()
+                .flatMap(id -> drafting.feature(id).stream())
+                .findFirst();
+    }
+
+    private static double mm(Size size) {
+        return size.nominal().inside();
     }
 
     private double spotDepth(Operation operation, Cutter cutter) {
@@ -63,7 +149,22 @@ final class DepthPencil {
                 double wide = lanes <= 1 ? 1 : Math.ceil(heights.depth() / (LANE_SHARE * diameter));
                 yield drafting.length(drafting.roundedUp(heights.depth() / wide));
             }
-            case SPOT, DRILL, REAM, TAP -> drafting.length(diameter);
+            case STEP, PROFILE, POCKET, DOVETAIL, CHAMFER -> drafting.length(widest(operation, diameter));
+            case SLOT,
+                    KEYSEAT,
+                    T_SLOT,
+                    WOODRUFF,
+                    SAW,
+                    FORM,
+                    SCRIBE,
+                    SPOT,
+                    DRILL,
+                    BORE,
+                    REAM,
+                    COUNTERBORE,
+                    SPOTFACE,
+                    COUNTERSINK,
+                    TAP -> drafting.length(diameter);
         };
     }
 

@@ -9,12 +9,14 @@ import setwright.job.Feature;
 import setwright.job.Hole;
 import setwright.job.Job;
 import setwright.plan.Rows;
+import setwright.quantity.Angle;
 import setwright.quantity.Length;
 import setwright.quantity.Measure;
 import setwright.quantity.Printing;
 import setwright.quantity.Reading;
 import setwright.quantity.Speed;
 import setwright.quantity.SpindleSpeed;
+import setwright.quantity.Torque;
 import setwright.quantity.Typed;
 import setwright.quantity.UnitSystem;
 
@@ -29,6 +31,14 @@ record Drafting(Job job, Rows rows) {
     /** A pencilled length: written as the job's units print it, and exactly what that text says. */
     Typed<Length> length(double mm) {
         return reading().length(text(Measure.LENGTH, mm));
+    }
+
+    Typed<Angle> angle(double rad) {
+        return reading().angle(text(Measure.ANGLE, rad));
+    }
+
+    Typed<Torque> torque(double nmm) {
+        return reading().torque(text(Measure.TORQUE, nmm));
     }
 
     Typed<SpindleSpeed> speed(double radPerS) {
@@ -62,10 +72,9 @@ record Drafting(Job job, Rows rows) {
                 .toList();
     }
 
+    /** The box around the blank. */
     Block block() {
-        return switch (job.plan().blank().kind()) {
-            case BLOCK -> (Block) job.plan().blank();
-        };
+        return job.plan().blank().envelope();
     }
 
     private Reading reading() {

@@ -19,8 +19,9 @@ final class MethodPencil {
 
     Operation.Method choose(Operation operation, Optional<Cutter> cutter) {
         return switch (operation.kind()) {
-            case FACE -> Operation.Method.TABLE_FEED;
-            case SPOT, REAM -> Operation.Method.QUILL_LEVER;
+            case FACE, STEP, PROFILE, POCKET, SLOT, KEYSEAT, T_SLOT, DOVETAIL, WOODRUFF, SAW, CHAMFER, FORM, SCRIBE ->
+                Operation.Method.TABLE_FEED;
+            case SPOT, REAM, BORE, COUNTERBORE, SPOTFACE, COUNTERSINK -> Operation.Method.QUILL_LEVER;
             case DRILL ->
                 cutter.filter(this::quillMayCarry).isPresent()
                         ? Operation.Method.QUILL_POWER

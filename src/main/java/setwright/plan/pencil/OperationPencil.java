@@ -42,14 +42,15 @@ final class OperationPencil {
         Drawn<Typed<Length>> passWidth =
                 Drawn.of(ink.width(), () -> both(cutter, new DepthPencil(drafting), ink, false));
         Drawn<Operation.Method> method = Drawn.of(ink.method(), () -> new MethodPencil(drafting).choose(ink, cutter));
-        SpeedPencil pace = new SpeedPencil(drafting, ink.kind(), cutter, method.value());
+        SpeedPencil pace = new SpeedPencil(drafting, ink, cutter, method.value());
         Drawn<Typed<SpindleSpeed>> speed = Drawn.of(ink.speed(), pace::speed);
         Drawn<Typed<Speed>> feed = Drawn.of(
                 ink.feed(),
                 () -> pace.feed(
                         speed.value(),
                         new MillingCut.Section(
-                                passWidth.value().inside(), depth.value().inside())));
+                                engaged(ink.kind(), cutter, passWidth.value().inside()),
+                                depth.value().inside())));
         return new DrawnOperation(
                 ink.id(),
                 standing,
@@ -67,6 +68,13 @@ final class OperationPencil {
                 feed,
                 Drawn.of(ink.kneeHeight(), () -> drafting.length(0)),
                 ink.reason());
+    }
+
+    /** The first round of a pocket is cut in the full. */
+    private static double engaged(Operation.Kind kind, Optional<Cutter> cutter, double width) {
+        return kind == Operation.Kind.POCKET
+                ? cutter.map(tool -> tool.diameter().inside()).orElse(width)
+                : width;
     }
 
     private Typed<Length> both(Optional<Cutter> cutter, DepthPencil pencil, Operation ink, boolean depth) {

@@ -4,8 +4,12 @@ import setwright.geometry.Side;
 import setwright.job.Face;
 import setwright.job.Feature;
 import setwright.job.Hole;
+import setwright.job.Size;
+import setwright.job.Slot;
+import setwright.job.Step;
 import setwright.plan.part.Lying;
-import setwright.shop.Vise;
+import setwright.quantity.Angle;
+import setwright.quantity.Typed;
 
 /**
  * What packing has to do in a vise: lift what is cut above the jaws, leave room below for tools that go through, and
@@ -16,9 +20,12 @@ final class PackingNeed {
     private static final double ABOVE_JAW = 3;
 
     /** Room under a through hole beyond its size, for point or lead (common practice: a tap wants most). */
-    private static final double UNDER_HOLE_SHARE = 0.8;
+    static final double UNDER_HOLE_SHARE = 0.8;
 
-    private static final double UNDER_HOLE = 1;
+    static final double UNDER_HOLE = 1;
+
+    /** Room under a slot or window that goes through (common practice). */
+    static final double UNDER_OPENING = 2;
 
     /** Sideways room from a hole to a parallel. */
     private static final double BESIDE_HOLE = 1;
@@ -28,8 +35,8 @@ final class PackingNeed {
     private final double thickest;
     private final double jawHeight;
 
-    PackingNeed(Drafting drafting, Vise vise, Lying lying, Side up) {
-        jawHeight = vise.jawHeight().inside();
+    PackingNeed(Drafting drafting, double jawHeight, Lying lying, Side up) {
+        this.jawHeight = jawHeight;
         double finished = lying.upright().leastMm();
         double through = 0;
         double room = Double.POSITIVE_INFINITY;
@@ -47,9 +54,45 @@ final class PackingNeed {
                 }
             }
         }
-        lift = Math.max(0, jawHeight + ABOVE_JAW - finished);
-        under = through;
+        boolean opens = drafting.on(up).stream().anyMatch(CutAreas::through);
+        double open = drafting.on(up).stream()
+                .mapToDouble(feature -> overTheJaws(feature, lying))
+                .max()
+                .orElse(0);
+        lift = Math.max(0, jawHeight + ABOVE_JAW + open - finished);
+        under = opens ? Math.max(through, UNDER_OPENING) : through;
         thickest = room;
+    }
+
+    /** How deep a cut goes that runs out over a jaw; nought for one that stays between them. */
+    private static double overTheJaws(Feature feature, Lying lying) {
+        return switch (feature.kind()) {
+            case STEP -> ((Step) feature).depth().nominal().inside();
+            case SLOT -> acrossJaws((Slot) feature, lying);
+            case FACE,
+                    ARC_SLOT,
+                    RADIUS_END,
+                    POCKET,
+                    PROFILE,
+                    HOLE,
+                    KEYSEAT,
+                    WOODRUFF_SEAT,
+                    T_SLOT,
+                    DOVETAIL,
+                    FLATS,
+                    CHAMFER,
+                    SLIT,
+                    INCLINED_FACE,
+                    DIVIDED -> 0;
+        };
+    }
+
+    private static double acrossJaws(Slot slot, Lying lying) {
+        Typed<Angle> angle = slot.place().angle();
+        double turned = lying.quarterTurns() * Math.PI / 2 + (angle == null ? 0 : angle.inside());
+        Size depth = slot.depth();
+        boolean crosses = Math.abs(StrictMath.sin(turned)) > 0.1;
+        return slot.open() && depth != null && crosses ? depth.nominal().inside() : 0;
     }
 
     private static double jawToHole(Hole hole, Lying lying) {

@@ -5,21 +5,27 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import setwright.geometry.Side;
+import setwright.job.DeviceHolding;
 import setwright.job.Drawn;
 import setwright.job.DrawnHolding;
 import setwright.job.DrawnOperation;
 import setwright.job.DrawnSetUp;
 import setwright.job.DrawnUp;
+import setwright.job.Holding;
+import setwright.job.Ids;
 import setwright.job.Job;
 import setwright.job.Operation;
 import setwright.job.Plannable;
 import setwright.job.SetUp;
 import setwright.job.Standing;
-import setwright.job.ViseHolding;
+import setwright.job.TableHolding;
+import setwright.job.UndecidedHolding;
 import setwright.job.ZeroFinding;
 import setwright.plan.Rows;
 import setwright.plan.part.Heights;
+import setwright.plan.part.Laid;
 import setwright.plan.part.Seats;
+import setwright.plan.part.StartHeight;
 
 /** Draws a job up in one fixed pass: side up, holding, packing, order, cutter, holder, stick-out, depth, speed, knee. */
 public final class Pencil {
@@ -33,10 +39,10 @@ public final class Pencil {
         Pencil pencil = new Pencil(new Drafting(job, rows));
         List<DrawnSetUp> drawn = new ArrayList<>();
         for (SetUp setUp : job.plan().setUps()) {
-            drawn.add(pencil.drawUp(setUp, Standing.INKED));
+            drawn.add(pencil.drawUp(setUp, Standing.INKED, upBefore(drawn)));
         }
         for (SetUp missing : pencil.missingSetUps()) {
-            drawn.add(pencil.drawUp(missing, Standing.PENCILLED));
+            drawn.add(pencil.drawUp(missing, Standing.PENCILLED, upBefore(drawn)));
         }
         return new DrawnUp(job, drawn);
     }
@@ -44,16 +50,19 @@ public final class Pencil {
     /** A set-up for every side with features that no written set-up has up. */
     private List<SetUp> missingSetUps() {
         List<SetUp> missing = new ArrayList<>();
+        List<String> ids = new ArrayList<>(
+                drafting.job().plan().setUps().stream().map(SetUp::id).toList());
         List<SetUp> written = drafting.job().plan().setUps();
-        for (Side side : new OperationsPencil(drafting).sides()) {
+        for (Side side : sides(written)) {
             if (written.stream().noneMatch(setUp -> sideUp(setUp).value() == side)) {
-                String id = "s" + (written.size() + missing.size() + 1);
+                String id = Ids.setUp(ids);
+                ids.add(id);
                 missing.add(new SetUp(
                         id,
-                        title(side),
+                        SetUp.title(side),
                         Plannable.inked(side),
-                        0,
-                        ViseHolding.pencilled(),
+                        HoldingChoice.alongTable(drafting.block(), side),
+                        new UndecidedHolding(),
                         ZeroFinding.EDGES,
                         List.of()));
             }
@@ -61,9 +70,10 @@ public final class Pencil {
         return missing;
     }
 
-    private static String title(Side side) {
-        String word = side.name().toLowerCase(java.util.Locale.ROOT);
-        return Character.toUpperCase(word.charAt(0)) + word.substring(1) + " side up";
+    /** A bare blank stands there with its top up, so that it is seen before the first note. */
+    private List<Side> sides(List<SetUp> written) {
+        List<Side> carrying = new OperationsPencil(drafting).sides();
+        return carrying.isEmpty() && written.isEmpty() ? List.of(Side.TOP) : carrying;
     }
 
     private Drawn<Side> sideUp(SetUp setUp) {
@@ -77,22 +87,51 @@ public final class Pencil {
                         .orElse(Side.TOP));
     }
 
-    private DrawnSetUp drawUp(SetUp setUp, Standing standing) {
+    private static List<Side> upBefore(List<DrawnSetUp> drawn) {
+        return drawn.stream().map(setUp -> setUp.up().value()).toList();
+    }
+
+    /**
+     * The first set-up with a side up gets what is missing there.
+     *
+     * @param earlier sides that were up in the set-ups before this one
+     */
+    private DrawnSetUp drawUp(SetUp setUp, Standing standing, List<Side> earlier) {
         Drawn<Side> up = sideUp(setUp);
-        DrawnHolding holding = switch (setUp.holding().kind()) {
-            case VISE -> new HoldingPencil(drafting).vise(setUp, up.value());
-        };
-        Optional<Heights> heights =
-                Seats.of(drafting.job(), up.value(), setUp.quarterTurns(), holding, drafting.rows());
+        boolean completes = !earlier.contains(up.value());
+        DrawnHolding holding = holding(setUp, up.value());
+        Laid laid = new Laid(up.value(), setUp.quarterTurns(), setUp.tilt());
+        Optional<Heights> heights = Seats.of(drafting.job(), laid, holding, drafting.rows())
+                .map(seat ->
+                        laid.tilted() ? seat : seat.startingAt(StartHeight.of(drafting.job(), earlier, up.value())));
         OperationPencil pencil = new OperationPencil(drafting, heights);
         List<DrawnOperation> operations = new ArrayList<>();
-        for (Operation operation : new OperationsPencil(drafting).complete(setUp, up.value())) {
+        List<Operation> all =
+                completes ? new OperationsPencil(drafting).complete(setUp, up.value()) : setUp.operations();
+        for (Operation operation : all) {
             boolean written = setUp.operations().contains(operation);
             operations.add(pencil.drawUp(operation, written ? Standing.INKED : Standing.PENCILLED));
         }
         DrawnSetUp drawn = new DrawnSetUp(
-                setUp.id(), setUp.title(), standing, up, setUp.quarterTurns(), holding, setUp.datum(), operations);
+                setUp.id(),
+                setUp.title(),
+                standing,
+                up,
+                setUp.quarterTurns(),
+                holding,
+                setUp.datum(),
+                setUp.tilt(),
+                operations);
         return heights.map(found -> withKnee(drawn, found)).orElse(drawn);
+    }
+
+    private DrawnHolding holding(SetUp setUp, Side up) {
+        Holding wanted = new HoldingChoice(drafting).decided(setUp, up);
+        return switch (wanted.kind()) {
+            case VISE, UNDECIDED -> new HoldingPencil(drafting).vise(setUp, up);
+            case TABLE -> new TablePencil(drafting, setUp, up).table((TableHolding) wanted);
+            case DEVICE -> new TablePencil(drafting, setUp, up).device((DeviceHolding) wanted);
+        };
     }
 
     private DrawnSetUp withKnee(DrawnSetUp setUp, Heights heights) {

@@ -8,6 +8,8 @@ import setwright.cutting.MillingCut;
 import setwright.cutting.Selector;
 import setwright.cutting.SpeedAndFeed;
 import setwright.job.Operation;
+import setwright.plan.Rows;
+import setwright.plan.part.Mouths;
 import setwright.quantity.Speed;
 import setwright.quantity.SpindleSpeed;
 import setwright.quantity.Typed;
@@ -28,27 +30,30 @@ final class SpeedPencil {
     private static final double POWER_SHARE = 0.8;
 
     private final Drafting drafting;
+    private final Operation operation;
     private final Operation.Kind kind;
     private final Optional<Cutter> cutter;
     private final Operation.Method method;
 
-    SpeedPencil(Drafting drafting, Operation.Kind kind, Optional<Cutter> cutter, Operation.Method method) {
+    SpeedPencil(Drafting drafting, Operation operation, Optional<Cutter> cutter, Operation.Method method) {
         this.drafting = drafting;
-        this.kind = kind;
+        this.operation = operation;
+        kind = operation.kind();
         this.cutter = cutter;
         this.method = method;
     }
 
     Typed<SpindleSpeed> speed() {
-        if (method == Operation.Method.TAP_BY_HAND_GUIDED) {
+        if (method == Operation.Method.TAP_BY_HAND_GUIDED || method == Operation.Method.TAP_ON_BENCH) {
             return drafting.speed(0);
         }
         return cutter.flatMap(tool -> row(tool)
                         .map(row -> spindle(drafting.rows().machine())
                                 .choose(new Selector.Wanted(
                                         SpeedAndFeed.spindleSpeed(
-                                                row.speed().inside(),
-                                                tool.diameter().inside()),
+                                                Rows.speedShare(kind)
+                                                        * row.speed().inside(),
+                                                diameter(tool)),
                                         mostOver(tool.material()),
                                         Double.POSITIVE_INFINITY))
                                 .value()))
@@ -59,7 +64,7 @@ final class SpeedPencil {
     /** @param section what a milling pass takes; its feed stays within the spindle's power */
     Typed<Speed> feed(Typed<SpindleSpeed> speed, MillingCut.Section section) {
         return cutter.map(tool -> drafting.feed(
-                        kind == Operation.Kind.FACE
+                        !kind.inHole()
                                 ? Math.min(feed(tool, speed.inside()), powerFeed(tool, speed.inside(), section))
                                 : feed(tool, speed.inside())))
                 .orElse(drafting.feed(0));
@@ -94,12 +99,22 @@ final class SpeedPencil {
         if (row.isEmpty() || turning <= 0) {
             return 0;
         }
-        double perEdge = row.get().feedAt(tool.diameter().inside());
+        double perEdge = row.get().feedAt(diameter(tool));
         return switch (method) {
             case TABLE_FEED -> alongTable(SpeedAndFeed.tableFeed(turning, tool.teeth(), perEdge));
             case QUILL_POWER -> SpeedAndFeed.tableFeed(turning, 1, quillFeed(perEdge));
-            case QUILL_LEVER, TAP_BY_HAND_GUIDED, TAP_UNDER_POWER -> SpeedAndFeed.tableFeed(turning, 1, perEdge);
+            case QUILL_LEVER, TAP_BY_HAND_GUIDED, TAP_UNDER_POWER, TAP_WITH_HEAD, TAP_ON_BENCH ->
+                SpeedAndFeed.tableFeed(turning, 1, perEdge);
         };
+    }
+
+    /** The diameter that is cut: in a hole what it is opened to. */
+    private double diameter(Cutter tool) {
+        return operation.features().stream()
+                .flatMap(id -> drafting.hole(id).stream())
+                .findFirst()
+                .map(hole -> Mouths.diameter(kind, tool, hole))
+                .orElse(tool.diameter().inside());
     }
 
     private double alongTable(double wanted) {

@@ -9,6 +9,7 @@ import setwright.quantity.Value;
  * @param limit what the drawing allows from the true place, mm (half of a position zone's diameter)
  * @param worstCase every error at its end, one way, worked
  * @param rss root-sum-square, worked
+ * @param decisive the sum that counts against the limit: the worst case where one contributor has over 60 % of the squares
  * @param largest the contributor that counts most
  */
 public record FeatureBudget(
@@ -18,6 +19,7 @@ public record FeatureBudget(
         double limit,
         Value worstCase,
         Value rss,
+        double decisive,
         String largest,
         List<Contribution> contributions) {
     public FeatureBudget {

@@ -51,10 +51,14 @@ public final class Places {
         return new PlacePlan(budgets, missing);
     }
 
-    /** The operation that sets the place of a hole: the one that drills it. */
+    /** The operation that sets the place of a hole: the one that bores it, else the one that drills it. */
     private static Optional<DrawnOperation> drilled(DrawnSetUp setUp, Hole hole) {
+        return making(setUp, hole, Operation.Kind.BORE).or(() -> making(setUp, hole, Operation.Kind.DRILL));
+    }
+
+    private static Optional<DrawnOperation> making(DrawnSetUp setUp, Hole hole, Operation.Kind kind) {
         return setUp.operations().stream()
-                .filter(operation -> operation.kind() == Operation.Kind.DRILL)
+                .filter(operation -> operation.kind() == kind)
                 .filter(operation -> operation.features().contains(hole.id()))
                 .findFirst();
     }
@@ -76,6 +80,7 @@ public final class Places {
                 ErrorBudget.radialLimit(position.inside()),
                 ErrorBudget.WORST_CASE.of(budget.worstCase(), "from the true place", from),
                 ErrorBudget.ROOT_SUM_SQUARE.of(budget.rootSumSquare(), "from the true place", from),
+                budget.decisive(),
                 budget.largest().map(Contributor::name).orElse(""),
                 budget.contributors().stream()
                         .map(one -> new FeatureBudget.Contribution(

@@ -13,7 +13,6 @@ import setwright.geometry.ToolPath;
 import setwright.geometry.ToolStack;
 import setwright.job.DrawnOperation;
 import setwright.job.DrawnSetUp;
-import setwright.job.Operation;
 import setwright.plan.Rows;
 import setwright.plan.part.DropOuts;
 import setwright.plan.part.Heights;
@@ -35,6 +34,10 @@ import setwright.shop.Machine;
 record RoomQuestion(DrawnSetUp setUp, DrawnOperation operation, SetUpStage stage, OperationStage on, Rows rows) {
     /** A pair further apart than this is not listed, mm. */
     private static final double LISTED = 50;
+
+    /** What a tool can meet that comes out under the part. */
+    private static final List<Role> BENEATH =
+            List.of(Role.PARALLEL, Role.PACKING, Role.VISE_BED, Role.FIXTURE, Role.TABLE);
 
     OperationRoom answer() {
         KneeWindow window =
@@ -74,9 +77,7 @@ record RoomQuestion(DrawnSetUp setUp, DrawnOperation operation, SetUpStage stage
         Given projection = Given.of("projection", on.projection(), Unit.MM, setUp.id() + "/" + operation.id());
         Given lowest = Given.of("lowest tool point", on.lowest(), Unit.MM, setUp.id() + "/" + operation.id());
         Worked out = QuillUse.OUT.of(height, projection, lowest);
-        return operation.kind() == Operation.Kind.FACE
-                ? Given.of("quill", 0, Unit.MM, "milling is done with the quill in")
-                : out;
+        return operation.kind().inHole() ? out : Given.of("quill", 0, Unit.MM, "milling is done with the quill in");
     }
 
     /** For each hole that comes out below, how near the tool comes to what lies there. */
@@ -86,8 +87,7 @@ record RoomQuestion(DrawnSetUp setUp, DrawnOperation operation, SetUpStage stage
             return List.of();
         }
         List<Body> beneath = stage.fixtures().stream()
-                .filter(body ->
-                        body.role() == Role.PARALLEL || body.role() == Role.VISE_BED || body.role() == Role.TABLE)
+                .filter(body -> BENEATH.contains(body.role()))
                 .toList();
         List<OperationRoom.UnderPart> found = new ArrayList<>();
         int spot = 0;

@@ -10,11 +10,9 @@ import setwright.job.DrawnSetUp;
 import setwright.job.DrawnUp;
 import setwright.plan.NotChecked;
 import setwright.plan.Rows;
-import setwright.plan.part.Heights;
 import setwright.plan.part.OperationStage;
 import setwright.plan.part.PartPlan;
 import setwright.plan.part.SetUpStage;
-import setwright.reach.Level;
 
 /** Works out the room of every set-up and operation. */
 public final class Rooms {
@@ -35,22 +33,12 @@ public final class Rooms {
             Optional<DrawnOperation> operation = setUp.operation(on.operation());
             operation.ifPresent(drawn -> operations.add(new RoomQuestion(setUp, drawn, stage, on, rows).answer()));
         }
-        return new SetUpRoom(setUp.id(), levels(stage.heights()), knees(operations), touchOffs(setUp), operations);
-    }
-
-    private static List<Level> levels(Heights heights) {
-        List<Level> levels = new ArrayList<>();
-        levels.add(new Level("table", 0));
-        levels.add(new Level("vise bed", heights.bed()));
-        if (heights.partBottom() > heights.bed()) {
-            levels.add(new Level("top of parallels", heights.partBottom()));
-        }
-        levels.add(new Level("jaw top", heights.jawTop()));
-        levels.add(new Level("finished top", heights.finishedTop()));
-        if (heights.startTop() > heights.finishedTop()) {
-            levels.add(new Level("blank top, largest", heights.startTop()));
-        }
-        return levels;
+        return new SetUpRoom(
+                setUp.id(),
+                Levels.of(setUp.holding(), stage.heights()),
+                knees(operations),
+                touchOffs(setUp),
+                operations);
     }
 
     private static List<Double> knees(List<OperationRoom> operations) {

@@ -1,5 +1,6 @@
 package setwright.plan.time;
 
+import setwright.job.DrawnDevice;
 import setwright.job.DrawnHolding;
 import setwright.job.DrawnVise;
 
@@ -10,6 +11,8 @@ final class DeviceName {
     static String of(DrawnHolding holding) {
         return switch (holding.kind()) {
             case VISE -> ((DrawnVise) holding).vise().value();
+            case DEVICE -> ((DrawnDevice) holding).device().value();
+            case TABLE -> "";
         };
     }
 }

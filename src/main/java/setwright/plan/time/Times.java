@@ -1,8 +1,9 @@
 package setwright.plan.time;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import setwright.batch.Batch;
 import setwright.batch.BatchTime;
 import setwright.batch.CutTime;
@@ -28,6 +29,7 @@ public final class Times {
     private final Rows rows;
     private final PartPlan part;
     private final CutPlan cut;
+    private final Set<HandStep> asked = new TreeSet<>();
 
     private Times(Rows rows, PartPlan part, CutPlan cut) {
         this.rows = rows;
@@ -44,7 +46,7 @@ public final class Times {
             List<TimePlan.OperationTime> here = times.operations(drawn);
             operations.addAll(here);
             setUp += times.setUp(drawn, room);
-            each += times.hand(HandStep.LOAD_IN_VISE)
+            each += times.hand(HoldingSteps.load(drawn.holding()))
                     + times.hand(HandStep.CLEAN_VISE)
                     + here.stream().mapToDouble(TimePlan.OperationTime::whole).sum();
         }
@@ -53,13 +55,18 @@ public final class Times {
         return new TimePlan(operations, setUp, each, BatchTime.eachPartComplete(batch), times.missing());
     }
 
-    /** Once: edges found, each tool touched off, the first part measured; the vise only where it is not clocked in. */
+    /** Once: what the holding takes, edges found, each tool touched off, the first part measured. */
     private double setUp(DrawnSetUp setUp, RoomPlan room) {
         boolean standing = rows.job().plan().machine().clockedIn().stream()
                 .anyMatch(device -> device.equals(DeviceName.of(setUp.holding())));
-        double device = standing ? 0 : hand(HandStep.MOUNT_VISE) + hand(HandStep.INDICATE_JAW);
+        double holding = HoldingSteps.once(setUp.holding(), standing).stream()
+                .mapToDouble(this::hand)
+                .sum();
         int touchOffs = room.setUp(setUp.id()).map(SetUpRoom::touchOffs).orElse(0);
-        return device + 2 * hand(HandStep.FIND_EDGE) + touchOffs * hand(HandStep.TOUCH_OFF) + hand(HandStep.FIRST_PART);
+        return holding
+                + 2 * hand(HandStep.FIND_EDGE)
+                + touchOffs * hand(HandStep.TOUCH_OFF)
+                + hand(HandStep.FIRST_PART);
     }
 
     private List<TimePlan.OperationTime> operations(DrawnSetUp setUp) {
@@ -83,15 +90,30 @@ public final class Times {
                     case SPINDLE_COLLET, COLLET_CHUCK -> hand(HandStep.CHANGE_COLLET_TOOL);
                     case DRILL_CHUCK_KEYED, DRILL_CHUCK_KEYLESS ->
                         sameHolder ? hand(HandStep.CHANGE_DRILL_IN_CHUCK) : hand(HandStep.CHANGE_HOLDER);
-                    case SET_SCREW, FACE_MILL_ARBOR -> hand(HandStep.CHANGE_HOLDER);
+                    case SET_SCREW,
+                            FACE_MILL_ARBOR,
+                            SCREWED_SHANK_CHUCK,
+                            SHRINK,
+                            SHELL_MILL_ARBOR,
+                            FLY_CUTTER_BODY,
+                            BORING_HEAD,
+                            STUB_ARBOR,
+                            TAPER_SOCKET,
+                            TAPPING_HEAD,
+                            FLOATING_REAMER_HOLDER -> hand(HandStep.CHANGE_HOLDER);
                 };
     }
 
     private double positioning(DrawnOperation operation) {
-        int spots = part.operation(operation.id())
-                .map(stage -> stage.spots().size())
-                .orElse(0);
-        return operation.kind() == Operation.Kind.FACE ? hand(HandStep.START_PASS) : spots * hand(HandStep.START_HOLE);
+        int runs = runs(operation);
+        return operation.kind().inHole() ? runs * hand(HandStep.START_HOLE) : runs * hand(HandStep.START_PASS);
+    }
+
+    /** How often a cut is started: holes, or passes in depth times lanes; a face counts once. */
+    private int runs(DrawnOperation operation) {
+        return operation.kind() == Operation.Kind.FACE
+                ? 1
+                : part.operation(operation.id()).map(OperationStage::runs).orElse(0);
     }
 
     private double cutting(DrawnOperation operation) {
@@ -101,18 +123,20 @@ public final class Times {
             return 0;
         }
         double back = operation.kind() == Operation.Kind.TAP ? 2 : 1;
-        int starts = Math.max(1, stage.spots().size());
-        double length = back * (stage.cutLength() + starts * APPROACH);
+        int starts = Math.max(1, runs(operation));
+        int passes = operation.kind() == Operation.Kind.BORE ? load.passes() : 1;
+        double length = passes * back * (stage.cutLength() + starts * APPROACH);
         return new CutTime(1, 0, length, 0, load.feed().inside()).seconds();
     }
 
     /** Seconds of a step by the shop's row; nothing where the row is missing, which is said under not checked. */
     private double hand(HandStep step) {
+        asked.add(step);
         return rows.time(step.row()).map(row -> row.time().inside()).orElse(0.0);
     }
 
     private List<NotChecked> missing() {
-        return Arrays.stream(HandStep.values())
+        return asked.stream()
                 .filter(step -> rows.time(step.row()).isEmpty())
                 .map(step -> new NotChecked("time", "", "", "the shop's row " + step.row()))
                 .toList();

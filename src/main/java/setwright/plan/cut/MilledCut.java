@@ -15,6 +15,7 @@ import setwright.cutting.MillingForce;
 import setwright.cutting.MillingLoad;
 import setwright.cutting.SpeedAndFeed;
 import setwright.job.Operation;
+import setwright.plan.part.MilledWidth;
 import setwright.quantity.Unit;
 import setwright.quantity.Value;
 import setwright.quantity.Worked;
@@ -22,14 +23,14 @@ import setwright.shop.Axis;
 import setwright.shop.EndMill;
 import setwright.shop.FaceMill;
 
-/** A facing operation: force over the turn, power, spring and the limits it uses up. */
-final class FacingCut {
+/** A milled operation of whatever kind: force over the turn, power, spring and the limits it uses up. */
+final class MilledCut {
     private final CutQuestion question;
     private final Value feedPerTooth;
     private final MillingLoad load;
     private final ToolSpring spring;
 
-    private FacingCut(CutQuestion question) {
+    private MilledCut(CutQuestion question) {
         this.question = question;
         Value teeth = question.tool("teeth", question.cutter().teeth(), Unit.NONE, "teeth");
         feedPerTooth = SpeedAndFeed.FEED_PER_TOOTH.of(question.feed(), question.speed(), teeth);
@@ -39,7 +40,7 @@ final class FacingCut {
     }
 
     static OperationCut of(CutQuestion question) {
-        return new FacingCut(question).worked();
+        return new MilledCut(question).worked();
     }
 
     private MillingCutter cutter() {
@@ -55,7 +56,24 @@ final class FacingCut {
                         diameter(),
                         question.cutter().teeth(),
                         ((EndMill) question.cutter()).helix().inside());
-            case SPOT_DRILL, DRILL, REAMER, TAP ->
+            case SPOT_DRILL,
+                    DRILL,
+                    REAMER,
+                    TAP,
+                    CENTRE_DRILL,
+                    COUNTERSINK,
+                    COUNTERBORE,
+                    FLY_CUTTER,
+                    SHELL_MILL,
+                    BORING_BAR,
+                    SLITTING_SAW,
+                    KEYSEAT_CUTTER,
+                    T_SLOT_CUTTER,
+                    DOVETAIL_CUTTER,
+                    CHAMFER_MILL,
+                    CORNER_ROUNDER,
+                    FORM_CUTTER,
+                    SCRIBER ->
                 MillingCutter.square(diameter(), question.cutter().teeth(), 0);
         };
     }
@@ -63,7 +81,7 @@ final class FacingCut {
     private MillingCut cut() {
         double feed = Math.max(feedPerTooth.inside(), 1e-6);
         var section = new MillingCut.Section(width(), depth());
-        return lanes() == 1
+        return facing() && lanes() == 1
                 ? MillingCut.facing(cutter(), 0, section, feed)
                 : MillingCut.of(cutter(), direction(), section, feed);
     }
@@ -77,23 +95,41 @@ final class FacingCut {
                 : Direction.CONVENTIONAL;
     }
 
+    /** Of the edges that cut; a cone cuts a chamfer with what of it lies beside the wall. */
     private double diameter() {
-        return question.cutter().diameter().inside();
+        return question.operation().kind() == Operation.Kind.CHAMFER
+                ? 2
+                        * (MilledWidth.besideWall(question.cutter())
+                                + question.operation().width().value().inside())
+                : question.cutter().diameter().inside();
     }
 
+    /** The first round of a pocket is cut in the full. */
     private double width() {
-        return Math.min(question.operation().width().value().inside(), diameter());
+        return question.operation().kind() == Operation.Kind.POCKET
+                ? diameter()
+                : Math.min(question.operation().width().value().inside(), diameter());
     }
 
     private double depth() {
-        return question.operation().depth().value().inside();
+        double pass = question.operation().depth().value().inside();
+        double whole = question.stage().workTop() - question.stage().lowest();
+        return facing() ? pass : Math.min(pass, Math.max(whole, 0.01));
     }
 
     private int lanes() {
         return (int) Math.ceil(question.heights().depth() / width() - 1e-9);
     }
 
+    private boolean facing() {
+        return question.operation().kind() == Operation.Kind.FACE;
+    }
+
     private int passes() {
+        return facing() ? facingPasses() : question.stage().runs();
+    }
+
+    private int facingPasses() {
         double allowance = question.heights().startTop() - question.heights().finishedTop();
         return Math.max(1, (int) Math.ceil(allowance / depth() - 1e-6)) * lanes();
     }
@@ -155,6 +191,7 @@ final class FacingCut {
         limits.add(new Limit(LimitName.SPINDLE_POWER, power.inside() / question.spindlePower()));
         limits.add(new Limit(LimitName.CHIP_LOAD, feedPerTooth.inside() / mostFeed()));
         question.toleratedLean()
+                .filter(half -> facing())
                 .ifPresent(half -> limits.add(
                         new Limit(LimitName.TOOL_SPRING, spring.leaves().inside() / half)));
         limits.add(new Limit(LimitName.TOOL_BREAKAGE, spring.breakage()));
