@@ -32,6 +32,16 @@ public record Caution(
             return new Place(setUp, operation, About.OPERATION, subject, subjectText);
         }
 
+        /** What is about a whole set-up, and no operation more than another. */
+        public static Place ofSetUp(String setUp, String subject, String subjectText) {
+            return new Place(setUp, "", About.SET_UP, subject, subjectText);
+        }
+
+        /** Where it is as every message says it: set-up and operation, or the set-up alone. */
+        public String address() {
+            return operation.isEmpty() ? "(" + setUp + ")" : "(" + setUp + "/" + operation + ")";
+        }
+
         /** One cause in a set-up that several operations may feel, this one most. */
         public static Place worstAt(String setUp, String operation, String subject, String subjectText) {
             return new Place(setUp, operation, About.SET_UP, subject, subjectText);

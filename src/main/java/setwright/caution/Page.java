@@ -23,7 +23,7 @@ public record Page(String slug, String title, List<Section> sections) {
         sections = List.copyOf(sections);
     }
 
-    /** The fixed headings of every page, in their order. */
+    /** The fixed headings of every page, in their order; the last is not written on it but counted. */
     public enum Heading {
         CHECKS("What it checks"),
         MATTERS("Why it matters"),
@@ -106,10 +106,16 @@ public record Page(String slug, String title, List<Section> sections) {
                 throw new IllegalStateException("The check " + slug + " has no page; write " + slug + ".txt.");
             }
             String text = new String(packed.readAllBytes(), StandardCharsets.UTF_8);
-            return parsed(slug, text.lines().toList());
+            Page written = parsed(slug, text.lines().toList());
+            return written.with(new Section(Heading.FIRES, Everyday.counted().sentence(slug)));
         } catch (IOException unread) {
             throw new UncheckedIOException("The page " + slug + " cannot be read.", unread);
         }
+    }
+
+    private Page with(Section more) {
+        return new Page(
+                slug, title, Stream.concat(sections.stream(), Stream.of(more)).toList());
     }
 
     /** The title in the first line, then every heading on a line of its own with its text below. */

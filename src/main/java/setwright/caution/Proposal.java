@@ -20,7 +20,15 @@ public record Proposal(Way way, String text, Job changed) {
         HOLDER(false),
         CUTTER(false),
         DEPTH(true),
-        KNEE(true);
+        KNEE(true),
+        PART_PLACE(true),
+        ORDER(true),
+        DEVICE(false),
+        SEAT(true),
+        SPEED(true),
+        FEED(true),
+        METHOD(true),
+        DIRECTION(true);
 
         private final boolean oneWillDo;
 

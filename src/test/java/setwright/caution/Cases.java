@@ -17,36 +17,43 @@ final class Cases {
     private Cases() {}
 
     /** A job that fires a check, and one whose margin is small but enough. */
-    record Case(String slug, Bench fires, Bench nearly) {}
+    record Case(String slug, Bench fires, Bench nearly) {
+        /** What the check says of a job: notes where it never says more. */
+        List<Caution> said(Bench bench) {
+            return NOTES.contains(slug) ? bench.note(slug).stream().toList() : bench.found(slug);
+        }
+
+        /** Whether the program has a change for it, or the hand alone has. */
+        boolean hasRemedies() {
+            return !NOTES.contains(slug) && !BY_HAND.contains(slug);
+        }
+    }
+
+    /** Those that never say more than a note. */
+    static final List<String> NOTES =
+            List.of("marks-finished-face", "near-drill-size", "material-hazard", "thermal", "shop-row-changed");
+
+    /** Those that nothing in the plan mends. */
+    static final List<String> BY_HAND = List.of(
+            "off-tolerance",
+            "will-not-clean-up",
+            "loads-wrong-way-round",
+            "drill-wanders",
+            "drill-grabs",
+            "z-lost",
+            "overweight");
 
     static List<Case> all() {
-        return Stream.of(room(), tool(), grip(), place()).flatMap(List::stream).toList();
-    }
-
-    private static List<Case> room() {
-        return List.of(
-                new Case("drill-meets-parallel", thickParallels(2), thickParallels(0)),
-                new Case("holder-meets-jaw", stubDrillOut(34), stubDrillOut(38)),
-                new Case("holder-meets-work", drillOut(40), drillOut(42.2)),
-                new Case("no-room-to-change-tool", lowHead(318), lowHead(320)),
-                new Case("quill-runs-out", reamFrom(315), reamFrom(310)));
-    }
-
-    private static List<Case> tool() {
-        return List.of(
-                new Case("wrong-holder", facing(SmallCutters.CARBIDE_END_MILL, SmallHolders.KEYED), spotInChuck()),
-                new Case("tool-springs", longEndMill(500), longEndMill(350)));
-    }
-
-    private static List<Case> grip() {
-        return List.of(
-                new Case("slides-in-grip", snugFacing(660), snugFacing(420)),
-                new Case("lifts-in-grip", steepHelix(120), steepHelix(88)),
-                new Case("tips-in-grip", tall(120), tall(65)));
-    }
-
-    private static List<Case> place() {
-        return List.of(new Case("tap-bottoms", drilledTo(26), drilledTo(26.5)));
+        return Stream.of(
+                        RoomCases.all(),
+                        StrapCases.ofRoom(),
+                        ToolCases.all(),
+                        GripCases.all(),
+                        StrapCases.ofGrip(),
+                        PlaceCases.all(),
+                        List.of(StrapCases.headStillTilted()))
+                .flatMap(List::stream)
+                .toList();
     }
 
     static Bench block() {

@@ -39,6 +39,29 @@ class QuietListTest {
         assertThat(findings.open(Severity.CAUTION)).hasSizeLessThanOrEqualTo(2);
     }
 
+    /** Run with {@code -Deveryday=write} to write down what is counted now. */
+    @Test
+    void the_pages_say_how_often_each_check_speaks_about_them() throws IOException {
+        List<Findings> all = everyday().stream().map(QuietListTest::judged).toList();
+        List<Everyday.Count> counts = Checks.slugs().stream()
+                .map(slug -> new Everyday.Count(slug, speaks(all, slug, false), speaks(all, slug, true)))
+                .filter(count -> count.fires() + count.notes() > 0)
+                .toList();
+        Everyday now = new Everyday(all.size(), counts);
+        if ("write".equals(System.getProperty("everyday"))) {
+            Files.writeString(Path.of("src/main/resources/setwright/caution/everyday.txt"), now.text());
+        } else {
+            assertThat(Everyday.counted().text()).isEqualTo(now.text());
+        }
+    }
+
+    private static int speaks(List<Findings> all, String slug, boolean asNote) {
+        return (int) all.stream()
+                .filter(findings ->
+                        findings.any(one -> one.slug().equals(slug) && asNote == (one.severity() == Severity.NOTE)))
+                .count();
+    }
+
     @ParameterizedTest
     @MethodSource("everyday")
     void everything_of_an_everyday_set_up_can_be_looked_at(Path job) {

@@ -12,7 +12,11 @@ import setwright.job.ViseField;
 import setwright.plan.Plan;
 
 class RemediesTest {
-    private static final List<Cases.Case> CASES = Cases.all();
+    private static final List<Cases.Case> CASES =
+            Cases.all().stream().filter(Cases.Case::hasRemedies).toList();
+
+    /** Where only another drawing or another way of working helps: a plate thinner than any packing is lower. */
+    private static final List<String> NO_WAY_OUT = List.of("cutter-meets-packing");
 
     static List<Cases.Case> cases() {
         return CASES;
@@ -25,7 +29,10 @@ class RemediesTest {
     @ParameterizedTest
     @MethodSource("cases")
     void every_check_offers_something_here_and_never_more_than_three(Cases.Case one) {
-        assertThat(one.fires().remedies(worst(one))).isNotEmpty().hasSizeLessThanOrEqualTo(Remedies.OFFERED);
+        List<Remedy> offered = one.fires().remedies(worst(one));
+
+        assertThat(offered).hasSizeLessThanOrEqualTo(Remedies.OFFERED);
+        assertThat(offered.isEmpty()).isEqualTo(NO_WAY_OUT.contains(one.slug()));
     }
 
     @ParameterizedTest

@@ -8,6 +8,7 @@ import setwright.shop.Cutter;
 import setwright.shop.Drill;
 import setwright.shop.EndMill;
 import setwright.shop.FaceMill;
+import setwright.shop.Kept;
 import setwright.shop.Reamer;
 import setwright.shop.ShankForm;
 import setwright.shop.SpotDrill;
@@ -120,6 +121,24 @@ final class SmallCutters {
                 mill.centreCutting(),
                 mill.kept(),
                 mill.source());
+    }
+
+    /** The same drill, so many of them counted. */
+    static Drill owned(Drill drill, int count) {
+        return new Drill(
+                drill.id(),
+                drill.name(),
+                drill.material(),
+                drill.diameter(),
+                drill.shank(),
+                drill.shankForm(),
+                drill.fluteLength(),
+                drill.overallLength(),
+                drill.teeth(),
+                drill.pointAngle(),
+                drill.series(),
+                new Kept("counted", count),
+                drill.source());
     }
 
     private static SpotDrill spotDrill() {

@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 import setwright.geometry.Side;
 import setwright.job.Block;
 import setwright.job.Face;
+import setwright.job.FaceState;
 import setwright.job.Feature;
 import setwright.job.GotBy;
 import setwright.job.Hole;
@@ -30,13 +31,18 @@ public final class SmallJobs {
 
     /** Sawn mild steel 82 x 52 x 40 with +1/-0, faced to 38; 12 H7 in the middle, 4x M8 thru on 56 x 30; 12 off. */
     public static Job bearingBlock() {
+        return bearingBlock("0.2");
+    }
+
+    /** The same with another position tolerance of the reamed hole. */
+    static Job bearingBlock(String position) {
         return job(
                 "Bearing block",
                 12,
                 SmallMaterials.STEEL,
                 block("82", "52", "40"),
                 face("f1", "38"),
-                reamed("h1", "12 H7 thru", "12"),
+                reamed("h1", "12 H7 thru", "12", position),
                 tapped("h2", "4x M8 thru", null));
     }
 
@@ -48,7 +54,7 @@ public final class SmallJobs {
                 SmallMaterials.STEEL,
                 block("82", "52", "40"),
                 face("f1", "38"),
-                reamed("h1", "12 H7 thru", "12"),
+                reamed("h1", "12 H7 thru", "12", "0.2"),
                 tapped("h2", "4x M8 x 12 deep", "12 mm"));
     }
 
@@ -92,6 +98,12 @@ public final class SmallJobs {
         return new Job(plan, JobRecord.EMPTY);
     }
 
+    /** The same with these faces of its blank in another state. */
+    static Job withFaces(Job job, Map<Side, FaceState> faces) {
+        Block block = (Block) job.plan().blank();
+        return job.withPlan(job.plan().withBlank(new Block(block.length(), block.depth(), block.height(), faces)));
+    }
+
     /** Sawn, each size with +1/-0. */
     static Block block(String length, String depth, String height) {
         return new Block(sawn(length), sawn(depth), sawn(height), Map.of());
@@ -107,7 +119,7 @@ public final class SmallJobs {
         return new Face(id, "face to " + across, Side.TOP, size, null, GotBy.MEASURED);
     }
 
-    static Hole reamed(String id, String note, String size) {
+    static Hole reamed(String id, String note, String size, String position) {
         return new Hole(
                 id,
                 note,
@@ -118,7 +130,7 @@ public final class SmallJobs {
                 "H7",
                 null,
                 middle(),
-                length("0.1 mm"),
+                length(position + " mm"),
                 GotBy.TOOL);
     }
 

@@ -6,6 +6,7 @@ import static setwright.caution.SmallShop.length;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.jspecify.annotations.Nullable;
 import setwright.shop.Cutter.Form;
 import setwright.shop.CuttingSpeed;
 import setwright.shop.IsoGroup;
@@ -61,6 +62,25 @@ final class SmallMaterials {
                 READING.ratio("0.0000115"),
                 null,
                 SmallShop.SOURCE);
+    }
+
+    /** The same material with what bites. */
+    static Material withHazard(Material of, @Nullable String hazard) {
+        return new Material(
+                of.id(),
+                of.name(),
+                of.calledToo(),
+                of.group(),
+                of.kc11(),
+                of.mc(),
+                of.drillFactor(),
+                of.unitPower(),
+                of.tapForce(),
+                of.density(),
+                of.elasticModulus(),
+                of.expansion(),
+                hazard,
+                of.source());
     }
 
     private static CuttingSpeed.FeedAt at(String diameter, String feed) {

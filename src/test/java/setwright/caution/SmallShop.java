@@ -41,6 +41,7 @@ public final class SmallShop {
             "time-touch-off",
             "time-first-part",
             "time-load-vise",
+            "time-load-soft-jaws",
             "time-clean-vise",
             "time-change-collet-tool",
             "time-change-drill-in-chuck",
@@ -115,6 +116,10 @@ public final class SmallShop {
                 length("12 in"),
                 new StiffnessBand(
                         READING.stiffness("5 N/um"), READING.stiffness("10 N/um"), READING.stiffness("20 N/um")),
+                null,
+                null,
+                null,
+                null,
                 KEPT,
                 SOURCE);
     }
@@ -141,8 +146,22 @@ public final class SmallShop {
         return vise(VISE, "6 in vise", List.of("152 mm", "44 mm", "16 mm", "73 mm"), List.of("5 kN", firm, "25 kN"));
     }
 
+    /** The 6 in vise with jaws of another height. */
+    static Vise viseWithJaw(String height) {
+        return vise(VISE, "6 in vise", List.of("152 mm", height, "16 mm", "73 mm"), List.of("5 kN", "15 kN", "25 kN"));
+    }
+
+    /** The 6 in vise with jaws of another face. */
+    static Vise viseWithFace(Vise.JawFace face) {
+        return copy(viseWithFirm("15 kN"), face, KEPT);
+    }
+
     /** The same vise, so many of them counted. */
     public static Vise owned(Vise vise, int count) {
+        return copy(vise, vise.jawFace(), new Kept("counted", count));
+    }
+
+    private static Vise copy(Vise vise, Vise.JawFace face, Kept kept) {
         return new Vise(
                 vise.id(),
                 vise.name(),
@@ -153,12 +172,12 @@ public final class SmallShop {
                 vise.openingInboard(),
                 vise.openingOutboard(),
                 vise.bodyLength(),
-                vise.jawFace(),
+                face,
                 vise.snug(),
                 vise.firm(),
                 vise.hard(),
                 vise.mass(),
-                new Kept("counted", count),
+                kept,
                 vise.source());
     }
 

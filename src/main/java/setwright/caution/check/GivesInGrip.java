@@ -2,7 +2,6 @@ package setwright.caution.check;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import setwright.caution.Caution;
@@ -10,14 +9,8 @@ import setwright.caution.Check;
 import setwright.caution.Finding;
 import setwright.caution.Margin;
 import setwright.caution.Proposal;
-import setwright.caution.Proposal.Way;
 import setwright.caution.Severity;
-import setwright.job.Drawn;
 import setwright.job.DrawnSetUp;
-import setwright.job.Edits;
-import setwright.job.Plannable;
-import setwright.job.ViseField;
-import setwright.job.ViseHolding.GripAsked;
 import setwright.plan.Plan;
 import setwright.plan.hold.OperationHold;
 import setwright.quantity.Printing;
@@ -115,27 +108,9 @@ public final class GivesInGrip implements Check {
 
     @Override
     public List<Proposal> proposals(Plan plan, Caution caution) {
-        List<Proposal> all = new ArrayList<>(harder(plan, caution.setUp()));
+        List<Proposal> all = new ArrayList<>(new GripChanges(plan, caution.setUp()).harder());
         all.addAll(new PackingChanges(plan, caution.setUp()).lower());
         all.addAll(CutChanges.of(plan, caution).shallower());
         return all;
-    }
-
-    private static List<Proposal> harder(Plan plan, String setUp) {
-        Drawn<GripAsked> now = new PackingChanges(plan, setUp).vise().grip();
-        List<Proposal> found = new ArrayList<>();
-        for (GripAsked grip : GripAsked.values()) {
-            if (grip.compareTo(now.value()) > 0) {
-                found.add(new Proposal(
-                        Way.GRIP,
-                        "Close the vise " + word(grip) + " " + Words.now(now, GivesInGrip::word) + ".",
-                        Edits.set(plan.drawnUp(), setUp, ViseField.GRIP, Plannable.inked(grip))));
-            }
-        }
-        return found;
-    }
-
-    private static String word(GripAsked grip) {
-        return grip.name().toLowerCase(Locale.ROOT);
     }
 }

@@ -3,6 +3,7 @@ package setwright.caution.check;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import setwright.caution.Caution;
 import setwright.caution.Check;
 import setwright.caution.Figure;
@@ -16,7 +17,7 @@ import setwright.plan.Plan;
 import setwright.plan.room.OperationRoom;
 import setwright.quantity.Unit;
 
-/** Holder, collet nut, nose or quill against a jaw, or against the part as it stands. */
+/** Holder, collet nut, nose or quill against a jaw, a clamp or the part as it stands. */
 public final class HolderMeets implements Check {
     /** Asked between a holder and what clamps, mm (common practice). */
     static final double FROM_CLAMPS = 3;
@@ -24,24 +25,39 @@ public final class HolderMeets implements Check {
     /** Asked between a holder and the stock it works on, mm (common practice). */
     static final double FROM_WORK = 1;
 
-    private static final List<Role> TURNING = List.of(Role.HOLDER, Role.COLLET_NUT, Role.SPINDLE_NOSE, Role.QUILL);
+    private static final List<Role> HOLDING = List.of(Role.HOLDER, Role.COLLET_NUT);
+    private static final List<Role> NOSE = List.of(Role.SPINDLE_NOSE, Role.QUILL);
+    private static final List<Role> TURNING =
+            Stream.of(HOLDING, NOSE).flatMap(List::stream).toList();
 
     private final String slug;
+    private final List<Role> sections;
     private final List<Role> bodies;
     private final double asked;
 
-    private HolderMeets(String slug, List<Role> bodies, double asked) {
+    private HolderMeets(String slug, List<Role> sections, List<Role> bodies, double asked) {
         this.slug = slug;
+        this.sections = sections;
         this.bodies = bodies;
         this.asked = asked;
     }
 
     public static HolderMeets jaw() {
-        return new HolderMeets("holder-meets-jaw", List.of(Role.SOLID_JAW, Role.MOVING_JAW), FROM_CLAMPS);
+        return new HolderMeets("holder-meets-jaw", TURNING, List.of(Role.SOLID_JAW, Role.MOVING_JAW), FROM_CLAMPS);
+    }
+
+    /** Straps with their studs, nuts and steps, and stops. */
+    public static HolderMeets clamp() {
+        return new HolderMeets("holder-meets-clamp", TURNING, Clamps.AND_STOPS, FROM_CLAMPS);
     }
 
     public static HolderMeets work() {
-        return new HolderMeets("holder-meets-work", List.of(Role.PART), FROM_WORK);
+        return new HolderMeets("holder-meets-work", HOLDING, List.of(Role.PART), FROM_WORK);
+    }
+
+    /** The spindle itself, past a cutter that is held right at its nose. */
+    public static HolderMeets nose() {
+        return new HolderMeets("nose-meets-work", NOSE, List.of(Role.PART), FROM_WORK);
     }
 
     @Override
@@ -61,7 +77,7 @@ public final class HolderMeets implements Check {
     /** The pairs of a room stand nearest first. */
     private Optional<Nearest> nearest(OperationRoom room) {
         return room.touches().stream()
-                .filter(near -> TURNING.contains(near.section().role())
+                .filter(near -> sections.contains(near.section().role())
                         && bodies.contains(near.body().role()))
                 .findFirst();
     }
@@ -86,7 +102,7 @@ public final class HolderMeets implements Check {
                 : " passes " + words.length(near.clearance()) + " from the ";
         return Words.sentence(near.section().name()) + how + near.body().name() + " " + in.at() + "; "
                 + words.length(asked)
-                + " is asked. A turning holder that touches throws the part: more stick-out, or another holder.";
+                + " is asked. What turns and touches throws the part: more stick-out, or another holder.";
     }
 
     @Override
@@ -98,7 +114,10 @@ public final class HolderMeets implements Check {
             all.addAll(tool.longer(figure.limit() - figure.value()));
         }
         all.addAll(tool.otherHolders());
-        if (!bodies.contains(Role.PART)) {
+        if (bodies.contains(Role.STRAP)) {
+            all.addAll(StrapChanges.away(plan, caution));
+        }
+        if (bodies.contains(Role.SOLID_JAW)) {
             all.addAll(new PackingChanges(plan, caution.setUp()).higher());
         }
         return all;

@@ -2,19 +2,33 @@ package setwright.caution.check;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.BiFunction;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
+import setwright.caution.Caution;
 import setwright.caution.Finding;
 import setwright.job.DrawnOperation;
 import setwright.job.DrawnSetUp;
 import setwright.plan.NotChecked;
 import setwright.plan.Plan;
+import setwright.plan.cut.OperationCut;
+import setwright.plan.part.OperationStage;
 import setwright.plan.room.OperationRoom;
+import setwright.shop.Cutter;
+import setwright.shop.Holder;
 
 /** Goes through the operations of a plan. */
 final class Operations {
     /** What has to be there before anything can be said about the room of an operation. */
     static final String FOR_ROOM = "a cutter in a holder of the shop, and what holds the part";
+
+    /** What has to be there before anything can be said about the tool of an operation. */
+    static final String FOR_TOOL = "a cutter in a holder of the shop";
+
+    /** What has to be there before anything can be said about the cut of an operation. */
+    static final String FOR_CUT = "a cutter in its holder, and a row of cutting speeds for it";
 
     private Operations() {}
 
@@ -22,6 +36,37 @@ final class Operations {
     record In(Plan plan, DrawnSetUp setUp, DrawnOperation operation) {
         String at() {
             return Words.at(setUp.id(), operation.id());
+        }
+
+        /** What it cuts with, in the shop's words. */
+        String cutter() {
+            return new Words(plan).cutter(operation);
+        }
+
+        Optional<Cutter> cutterRow() {
+            return plan.rows().cutter(operation.cutter().value());
+        }
+
+        Optional<Holder> holderRow() {
+            return plan.rows().holder(operation.holder().value());
+        }
+
+        Optional<OperationRoom> room() {
+            return plan.room().operation(operation.id());
+        }
+
+        boolean hasRoom() {
+            return room().isPresent();
+        }
+
+        /** Whether the tool comes straight down into a hole; everything else is milled. */
+        boolean makesHoles() {
+            return operation.kind().inHole();
+        }
+
+        /** A place of this operation. */
+        Caution.Place place(String subject) {
+            return Caution.Place.of(setUp.id(), operation.id(), subject, subject.replace('-', ' '));
         }
 
         Finding unlooked(String slug, String needs) {
@@ -47,6 +92,28 @@ final class Operations {
                         .map(room -> check.look(in, room))
                         .orElseGet(() -> in.unlooked(slug, FOR_ROOM))));
         return found;
+    }
+
+    /** What a check finds where each operation stands; where that could not be worked out, it could not look. */
+    static List<Finding> onItsStage(Plan plan, String slug, BiFunction<In, OperationStage, Finding> check) {
+        return each(
+                plan,
+                in -> plan.part()
+                        .operation(in.operation().id())
+                        .map(on -> check.apply(in, on))
+                        .orElseGet(() -> in.unlooked(slug, FOR_ROOM)));
+    }
+
+    /** What a check finds in the cut of each operation that it is meant for; where there is none, it could not look. */
+    static List<Finding> inItsCut(
+            Plan plan, String slug, Predicate<In> meant, BiFunction<In, OperationCut, Finding> check) {
+        return all(plan)
+                .filter(meant)
+                .map(in -> plan.cut()
+                        .operation(in.operation().id())
+                        .map(cut -> check.apply(in, cut))
+                        .orElseGet(() -> in.unlooked(slug, FOR_CUT)))
+                .toList();
     }
 
     /** Looks at one operation in its room. */

@@ -1,7 +1,9 @@
 package setwright.caution.check;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import setwright.caution.Caution;
 import setwright.caution.Proposal;
 import setwright.caution.Proposal.Way;
@@ -9,6 +11,7 @@ import setwright.job.DrawnOperation;
 import setwright.job.Edits;
 import setwright.job.Job;
 import setwright.job.JobPlan;
+import setwright.job.Operation;
 import setwright.job.OperationField;
 import setwright.job.Plannable;
 import setwright.plan.Plan;
@@ -85,6 +88,57 @@ record ToolChanges(Plan plan, DrawnOperation operation) {
                 .toList();
     }
 
+    /** Every other owned cutter of the same form and size, in the order of the shop. */
+    List<Proposal> otherCutters() {
+        return otherCutters(other -> true);
+    }
+
+    /** Other cutters of the same form and size that are wanted; holder and stick-out go to the pencil. */
+    List<Proposal> otherCutters(Predicate<Cutter> wanted) {
+        return plan.rows().cutter(operation.cutter().value()).stream()
+                .flatMap(now -> plan.rows().all(Cutter.class).stream()
+                        .filter(one -> one.form() == now.form() && one.kept().owned() != 0)
+                        .filter(one -> !one.id().equals(now.id()))
+                        .filter(one -> one.diameter().inside() == now.diameter().inside())
+                        .filter(wanted))
+                .map(this::cutWith)
+                .toList();
+    }
+
+    /** Owned drills of a size between these, nearest to one first; holder and stick-out go to the pencil. */
+    List<Proposal> drills(double least, double most, double nearest) {
+        return plan.rows().all(Cutter.class).stream()
+                .filter(one -> one.form() == Cutter.Form.DRILL && one.kept().owned() != 0)
+                .filter(one ->
+                        one.diameter().inside() >= least && one.diameter().inside() <= most)
+                .sorted(Comparator.comparingDouble(
+                                (Cutter one) -> Math.abs(one.diameter().inside() - nearest))
+                        .thenComparing(Cutter::id))
+                .map(this::cutWith)
+                .toList();
+    }
+
+    /** What the pencil would take, where somebody chose otherwise. */
+    List<Proposal> cutterToPencil() {
+        if (operation.cutter().pencilled()) {
+            return List.of();
+        }
+        Job changed = Edits.pencil(plan.drawnUp(), operation.id(), OperationField.CUTTER);
+        return List.of(new Proposal(
+                Way.CUTTER,
+                "Give the choice of the cutter back to the pencil "
+                        + Words.now(operation.cutter(), new Words(plan)::row) + ".",
+                changed.withPlan(toPencil(changed.plan(), OperationField.HOLDER, OperationField.STICK_OUT))));
+    }
+
+    private Proposal cutWith(Cutter cutter) {
+        Job changed = Edits.set(plan.drawnUp(), operation.id(), OperationField.CUTTER, Plannable.inked(cutter.id()));
+        return new Proposal(
+                Way.CUTTER,
+                "Take the " + cutter.name() + ".",
+                changed.withPlan(toPencil(changed.plan(), OperationField.HOLDER, OperationField.STICK_OUT)));
+    }
+
     private Optional<ChoicePlan.OperationChoice> choice() {
         return plan.choose().operations().stream()
                 .filter(one -> one.operation().equals(operation.id()))
@@ -102,16 +156,22 @@ record ToolChanges(Plan plan, DrawnOperation operation) {
         return new Proposal(
                 Way.HOLDER,
                 "Hold it in the " + candidate.holder().name() + setIn + ".",
-                held.withPlan(stickOutToPencil(held.plan())));
+                held.withPlan(toPencil(held.plan(), OperationField.STICK_OUT)));
     }
 
-    private JobPlan stickOutToPencil(JobPlan job) {
+    private JobPlan toPencil(JobPlan job, OperationField<?>... fields) {
         return job.withSetUps(job.setUps().stream()
                 .map(setUp -> setUp.withOperations(setUp.operations().stream()
-                        .map(one -> one.id().equals(operation.id())
-                                ? OperationField.STICK_OUT.write(one, Plannable.pencilled())
-                                : one)
+                        .map(one -> one.id().equals(operation.id()) ? pencilled(one, fields) : one)
                         .toList()))
                 .toList());
+    }
+
+    private static Operation pencilled(Operation before, OperationField<?>... fields) {
+        Operation changed = before;
+        for (OperationField<?> field : fields) {
+            changed = field.write(changed, Plannable.pencilled());
+        }
+        return changed;
     }
 }

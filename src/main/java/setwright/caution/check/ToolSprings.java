@@ -36,7 +36,7 @@ public final class ToolSprings implements Check {
     }
 
     /** The toleranced size of the face that an operation cuts; empty where the drawing leaves it general. */
-    private static Optional<Size> toleranced(Operations.In in) {
+    static Optional<Size> toleranced(Operations.In in) {
         return in.plan().job().plan().features().stream()
                 .filter(feature -> in.operation().features().contains(feature.id()))
                 .filter(feature -> feature.kind() == Feature.Kind.FACE)

@@ -1,8 +1,10 @@
 package setwright.caution.check;
 
+import java.util.Locale;
 import java.util.function.Function;
 import setwright.job.Drawn;
 import setwright.job.DrawnOperation;
+import setwright.job.Feature;
 import setwright.job.Standing;
 import setwright.plan.Plan;
 import setwright.quantity.Length;
@@ -11,12 +13,17 @@ import setwright.quantity.Printing;
 import setwright.quantity.Quantity;
 import setwright.quantity.Reading;
 import setwright.quantity.Typed;
+import setwright.quantity.Unit;
 import setwright.shop.ShopRow;
 
 /** How checks name things and numbers in their messages, in the units of the job. */
 record Words(Plan plan) {
     Printing printing() {
         return new Printing(plan.job().plan().units());
+    }
+
+    Reading reading() {
+        return new Reading(plan.job().plan().units());
     }
 
     String length(double mm) {
@@ -33,7 +40,7 @@ record Words(Plan plan) {
 
     /** A length as it is written into a field. */
     Typed<Length> typed(double mm) {
-        return new Reading(plan.job().plan().units()).length(length(mm));
+        return reading().length(length(mm));
     }
 
     /** What an operation cuts with, in the shop's words. */
@@ -67,9 +74,46 @@ record Words(Plan plan) {
         };
     }
 
+    String mass(double kg) {
+        return printing().of(Measure.MASS, kg);
+    }
+
+    /** A force of a vise or a bolt: kilonewtons or pounds. */
+    String force(double newtons) {
+        return switch (plan.job().plan().units()) {
+            case METRIC -> printing().of(Unit.KN, newtons);
+            case INCH -> printing().of(Unit.LBF, newtons);
+        };
+    }
+
+    /** A feature by its note on the drawing, else by its id. A note that is all numbers has its kind before it. */
+    static String called(Feature feature) {
+        String note = feature.note();
+        String kind = feature.kind().name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        if (note.isEmpty()) {
+            return feature.id();
+        }
+        return Character.isLetter(note.charAt(0)) ? note : kind + " " + note;
+    }
+
+    /** A figure of any measure, in the units of the job. */
+    String of(Measure measure, double inside) {
+        return printing().of(measure, inside);
+    }
+
+    /** To the hundredth of a kilowatt or horsepower. */
+    String power(double watts) {
+        return printing().of(Measure.POWER, watts, 2);
+    }
+
+    /** Where: a set-up. */
+    static String at(String setUp) {
+        return "(" + setUp + ")";
+    }
+
     /** Where: set-up and operation, as they are addressed everywhere. */
     static String at(String setUp, String operation) {
-        return "(" + setUp + "/" + operation + ")";
+        return operation.isEmpty() ? "(" + setUp + ")" : "(" + setUp + "/" + operation + ")";
     }
 
     /** The same with a capital letter before it, to begin a sentence. */

@@ -13,20 +13,43 @@ import setwright.caution.Proposal;
 import setwright.caution.Severity;
 import setwright.geometry.Body;
 import setwright.geometry.Role;
+import setwright.job.DrawnHolding;
 import setwright.job.DrawnSetUp;
 import setwright.plan.Plan;
 import setwright.plan.part.Holes;
 import setwright.plan.room.OperationRoom;
 import setwright.quantity.Unit;
 
-/** A drill, reamer or tap that breaks through into a parallel. One caution a set-up: thick parallels are one cause. */
-public final class DrillMeetsParallel implements Check {
+/**
+ * A drill, reamer or tap that breaks through into a parallel, or into what lies further below. One caution a set-up: thick
+ * or low parallels are one cause.
+ */
+public final class DrillMeets implements Check {
     /** Asked between a cutter and packing, mm (common practice). */
     static final double ASKED = 0.5;
 
+    private final String slug;
+    private final String subject;
+    private final List<Role> roles;
+
+    private DrillMeets(String slug, String subject, Role... roles) {
+        this.slug = slug;
+        this.subject = subject;
+        this.roles = List.of(roles);
+    }
+
+    public static DrillMeets parallel() {
+        return new DrillMeets("drill-meets-parallel", "parallels", Role.PARALLEL);
+    }
+
+    /** Also the table, where the part stands over it. */
+    public static DrillMeets bed() {
+        return new DrillMeets("drill-meets-vise-bed", "bed", Role.VISE_BED, Role.TABLE);
+    }
+
     @Override
     public String slug() {
-        return "drill-meets-parallel";
+        return slug;
     }
 
     /** An operation and the parallel that it comes nearest to. */
@@ -49,10 +72,10 @@ public final class DrillMeetsParallel implements Check {
         List<Finding> found = new ArrayList<>();
         for (DrawnSetUp setUp : plan.drawnUp().setUps()) {
             Operations.in(plan, setUp)
-                    .filter(DrillMeetsParallel::couldNotLook)
+                    .filter(DrillMeets::couldNotLook)
                     .forEach(in -> found.add(in.unlooked(slug(), Operations.FOR_ROOM)));
-            if (Operations.in(plan, setUp).anyMatch(DrillMeetsParallel::canLook)) {
-                parallels(plan, setUp).ifPresent(parallels -> found.add(look(plan, setUp, parallels)));
+            if (Operations.in(plan, setUp).anyMatch(DrillMeets::canLook)) {
+                bodies(plan, setUp).ifPresent(bodies -> found.add(look(plan, setUp, bodies)));
             }
         }
         return found;
@@ -67,20 +90,20 @@ public final class DrillMeetsParallel implements Check {
         return in.plan().room().operation(in.operation().id()).isPresent();
     }
 
-    /** The names of the parallels; empty where the part does not stand on any. */
-    private static Optional<List<String>> parallels(Plan plan, DrawnSetUp setUp) {
+    /** The names of what lies below; empty where there is nothing of its kind. */
+    private Optional<List<String>> bodies(Plan plan, DrawnSetUp setUp) {
         return plan.part()
                 .setUp(setUp.id())
                 .map(stage -> stage.fixtures().stream()
-                        .filter(body -> body.role() == Role.PARALLEL)
+                        .filter(body -> roles.contains(body.role()))
                         .map(Body::name)
                         .toList())
                 .filter(names -> !names.isEmpty());
     }
 
-    private Finding look(Plan plan, DrawnSetUp setUp, List<String> parallels) {
+    private Finding look(Plan plan, DrawnSetUp setUp, List<String> bodies) {
         List<Meeting> all = Operations.in(plan, setUp)
-                .flatMap(in -> meeting(in, parallels).stream())
+                .flatMap(in -> meeting(in, bodies).stream())
                 .toList();
         int tooNear = (int) all.stream().filter(Meeting::tooNear).count();
         return all.stream()
@@ -89,10 +112,10 @@ public final class DrillMeetsParallel implements Check {
                 .orElse(Finding.HOLDS);
     }
 
-    private static Optional<Meeting> meeting(Operations.In in, List<String> parallels) {
+    private static Optional<Meeting> meeting(Operations.In in, List<String> bodies) {
         return in.plan().room().operation(in.operation().id()).stream()
                 .flatMap(room -> room.packing().stream())
-                .filter(under -> parallels.contains(under.body()))
+                .filter(under -> bodies.contains(under.body()))
                 .min(Comparator.comparingDouble(OperationRoom.UnderPart::clearance))
                 .map(under -> new Meeting(in, under));
     }
@@ -103,7 +126,7 @@ public final class DrillMeetsParallel implements Check {
         Margin margin = Margin.of(
                 slug(),
                 Caution.Place.worstAt(
-                        nearest.in().setUp().id(), nearest.in().operation().id(), "parallels", body),
+                        nearest.in().setUp().id(), nearest.in().operation().id(), subject, body),
                 words.cutter(nearest.in().operation()) + " to the " + body,
                 Figure.atLeast(ASKED, nearest.clearance(), Unit.MM));
         return nearest.tooNear()
@@ -114,13 +137,23 @@ public final class DrillMeetsParallel implements Check {
                 : Finding.holds(margin);
     }
 
-    private static String message(Words words, Meeting worst, int others) {
+    private String message(Words words, Meeting worst, int others) {
         String how = worst.touches()
                 ? " goes " + words.length(-worst.clearance()) + " into the "
                 : " passes " + words.length(worst.clearance()) + " from the ";
         return words.cutter(worst.in().operation()) + how + worst.under().body() + " below " + hole(worst) + " "
                 + worst.in().at() + "; " + words.length(ASKED) + " is asked." + more(others)
-                + " The tool chips and the parallel is spoilt: take thinner parallels or push them outward.";
+                + wayOut(worst);
+    }
+
+    private String wayOut(Meeting worst) {
+        if (under(Role.PARALLEL)) {
+            return " The tool chips and the parallel is spoilt: take thinner parallels or push them outward.";
+        }
+        return worst.in().setUp().holding().kind() == DrawnHolding.Kind.VISE
+                ? " The tool chips and the bed is marked for good: take higher parallels."
+                : " The tool chips and the " + worst.under().body()
+                        + " is marked for good: take packing under the part, or bring the hole over a slot.";
     }
 
     private static String hole(Meeting worst) {
@@ -141,11 +174,23 @@ public final class DrillMeetsParallel implements Check {
         };
     }
 
+    private boolean under(Role role) {
+        return roles.contains(role);
+    }
+
     @Override
     public List<Proposal> proposals(Plan plan, Caution caution) {
         PackingChanges packing = new PackingChanges(plan, caution.setUp());
-        List<Proposal> all = new ArrayList<>(packing.againstJaws());
-        all.addAll(packing.thinner());
+        if (!packing.inVise()) {
+            return packing.onTable();
+        }
+        List<Proposal> all = new ArrayList<>();
+        if (under(Role.PARALLEL)) {
+            all.addAll(packing.againstJaws());
+            all.addAll(packing.thinner());
+        } else if (packing.inVise() && !packing.vise().onParallels()) {
+            all.addAll(packing.thinner());
+        }
         all.addAll(packing.higher());
         return all;
     }

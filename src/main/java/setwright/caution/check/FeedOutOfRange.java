@@ -1,0 +1,104 @@
+package setwright.caution.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import setwright.caution.Caution;
+import setwright.caution.Check;
+import setwright.caution.Figure;
+import setwright.caution.Finding;
+import setwright.caution.Margin;
+import setwright.caution.Proposal;
+import setwright.caution.Severity;
+import setwright.cutting.MillingLoad;
+import setwright.job.Operation;
+import setwright.plan.Plan;
+import setwright.plan.cut.OperationCut;
+import setwright.quantity.Unit;
+import setwright.shop.Cutter;
+import setwright.shop.CuttingSpeed;
+
+/** A chip so thin that the edge rubs, or so thick that it chips. */
+public final class FeedOutOfRange implements Check {
+    /** Largest chip below which an edge rubs, mm (common practice). */
+    private static final double RUBS_HSS = 0.005;
+
+    private static final double RUBS_CARBIDE = 0.01;
+
+    /** Of the starting feed of the table: what a tooth, and the lips of a drill, take at most (common practice). */
+    private static final double MOST_A_TOOTH = 1.5;
+
+    private static final double MOST_A_TURN = 2;
+
+    /** A little inside the limit, so that what is offered keeps to it. */
+    private static final double INSIDE = 1.05;
+
+    @Override
+    public String slug() {
+        return "feed-out-of-range";
+    }
+
+    /** A tap has no choice. */
+    @Override
+    public List<Finding> look(Plan plan) {
+        return Operations.inItsCut(plan, slug(), in -> in.operation().kind() != Operation.Kind.TAP, this::look);
+    }
+
+    private Finding look(Operations.In in, OperationCut cut) {
+        Cutter cutter = in.cutterRow().orElseThrow();
+        Optional<CuttingSpeed> row = in.plan().rows().cuttingSpeed(cutter.form(), cutter.material());
+        if (row.isEmpty()) {
+            return in.unlooked(slug(), Operations.FOR_CUT);
+        }
+        MillingLoad load = cut.milling();
+        double table = row.get().feedAt(cutter.diameter().inside());
+        return load == null
+                ? judged(in, cut.feedPerEdge().inside(), new Chip(rubs(cutter), MOST_A_TURN * table, " a turn"))
+                : judged(in, load.cut().largestChip(), new Chip(rubs(cutter), MOST_A_TOOTH * table, ""));
+    }
+
+    /** Between which ends a chip should lie, mm, and what it is counted by. */
+    private record Chip(double least, double most, String by) {}
+
+    private static double rubs(Cutter cutter) {
+        return switch (cutter.material()) {
+            case HSS -> RUBS_HSS;
+            case CARBIDE -> RUBS_CARBIDE;
+        };
+    }
+
+    private Finding judged(Operations.In in, double chip, Chip ends) {
+        boolean thin = chip < ends.least();
+        Margin margin = Margin.of(
+                slug(),
+                in.place("feed"),
+                "Chip of " + in.cutter(),
+                thin ? Figure.atLeast(ends.least(), chip, Unit.MM) : Figure.atMost(ends.most(), chip, Unit.MM));
+        return margin.figure().holds()
+                ? Finding.holds(margin)
+                : Finding.fails(margin, Severity.CAUTION, message(in, margin.figure(), ends.by()));
+    }
+
+    private static String message(Operations.In in, Figure figure, String by) {
+        Words words = new Words(in.plan());
+        String chip =
+                in.cutter() + " cuts a chip of " + words.fine(figure.value()) + by + " at its thickest " + in.at();
+        return figure.worseUp()
+                ? chip + "; " + words.fine(figure.limit()) + by
+                        + " is the most. The edge chips and the tool digs in: take less feed."
+                : chip + "; below " + words.fine(figure.limit())
+                        + " the edge rubs instead of cutting and hardens the work: take more feed or fewer turns.";
+    }
+
+    @Override
+    public List<Proposal> proposals(Plan plan, Caution caution) {
+        Figure figure = caution.figure();
+        CutChanges cut = CutChanges.of(plan, caution);
+        List<Proposal> all = new ArrayList<>(cut.speedAndFeedToPencil());
+        if (figure != null && figure.value() > 0) {
+            double times = figure.limit() / figure.value();
+            all.add(cut.fed(figure.worseUp() ? times / INSIDE : times * INSIDE));
+        }
+        return all;
+    }
+}
