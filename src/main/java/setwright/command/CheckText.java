@@ -3,8 +3,10 @@ package setwright.command;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import setwright.caution.Severity;
+import setwright.job.Blank;
 import setwright.job.Block;
 import setwright.job.DrawnSetUp;
+import setwright.job.InWords;
 import setwright.job.JobPlan;
 import setwright.job.Size;
 import setwright.job.Title;
@@ -55,12 +57,9 @@ final class CheckText {
     }
 
     private String blank() {
-        return switch (plan.job().plan().blank().kind()) {
-            case BLOCK -> {
-                Block block = (Block) plan.job().plan().blank();
-                yield "block " + sizes(List.of(block.length(), block.depth(), block.height()));
-            }
-        };
+        Blank blank = plan.job().plan().blank();
+        Block box = blank.envelope();
+        return InWords.word(blank.kind()) + " " + sizes(List.of(box.length(), box.depth(), box.height()));
     }
 
     /** Nominal sizes, and the limits where there are any. */

@@ -36,7 +36,7 @@ final class OperationTables {
                 + Wrapped.behind(
                         "  ",
                         "gives: how far the tool gives, " + unit
-                                + "; grip, worst: how many times the load the grip bears, as expected and at worst;"
+                                + "; grip, low: how many times the load the grip bears, as expected and at worst;"
                                 + " clear: least clearance to the thing named, " + unit
                                 + ", none within 200 mm left out.");
     }
@@ -87,10 +87,10 @@ final class OperationTables {
                 ">kW",
                 ">N·m",
                 ">side N",
-                ">thrust N",
+                ">push N",
                 ">gives",
                 ">grip",
-                ">worst",
+                ">low",
                 ">clear",
                 "~to",
                 ">min");

@@ -5,9 +5,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import setwright.job.DrawnDevice;
 import setwright.job.DrawnHolding;
 import setwright.job.DrawnSetUp;
+import setwright.job.DrawnTable;
 import setwright.job.DrawnVise;
+import setwright.job.HoldingEdits;
+import setwright.job.Tilt;
 import setwright.plan.Plan;
 import setwright.plan.hold.OperationHold;
 import setwright.plan.room.OperationRoom;
@@ -15,6 +19,8 @@ import setwright.plan.room.SetUpRoom;
 import setwright.quantity.Measure;
 import setwright.quantity.Printing;
 import setwright.reach.Level;
+import setwright.sheet.OnTable;
+import setwright.sheet.TiltWords;
 import setwright.shop.ShopRow;
 
 /** One set-up of the check as text: holding, heights, grip, knee, operations. */
@@ -36,7 +42,9 @@ final class SetUpText {
     String text() {
         return "Set-up " + setUp.id() + ": " + setUp.title() + "\n"
                 + Wrapped.behind("  Holding  ", holding(setUp.holding()))
-                + seat()
+                + straps()
+                + (setUp.holding().kind() == DrawnHolding.Kind.VISE ? seat() : above())
+                + tilt()
                 + plan.room().setUp(setUp.id()).map(this::levels).orElse("")
                 + grip()
                 + plan.room().setUp(setUp.id()).map(this::knee).orElse("")
@@ -46,7 +54,32 @@ final class SetUpText {
     private String holding(DrawnHolding holding) {
         return switch (holding.kind()) {
             case VISE -> vise((DrawnVise) holding);
+            case TABLE -> table((DrawnTable) holding);
+            case DEVICE -> device((DrawnDevice) holding);
         };
+    }
+
+    private String table(DrawnTable table) {
+        return strapped(words().table(table));
+    }
+
+    private String device(DrawnDevice device) {
+        return strapped(words().device(device));
+    }
+
+    /** What it lies on, and the straps over it, each on a line of its own below. */
+    private String strapped(String on) {
+        return HoldingEdits.straps(setUp.holding()).isEmpty() ? on : on + ", held down by " + words().count();
+    }
+
+    private String straps() {
+        return words().straps().stream()
+                .map(strap -> Wrapped.behind("           ", strap.name() + ": " + words().strap(strap)))
+                .collect(Collectors.joining());
+    }
+
+    private OnTable words() {
+        return new OnTable(plan, setUp, printing);
     }
 
     private String vise(DrawnVise vise) {
@@ -55,7 +88,10 @@ final class SetUpText {
                 ? "; " + row(vise.parallels().value()) + ", "
                         + vise.parallelHeight().value().text() + " high, " + inset(vise)
                 : "; the part sits on the vise bed";
-        return row(vise.vise().value()) + ", closed " + grip + packing;
+        int parts = vise.parts().value();
+        String gang = parts > 1 ? "; " + parts + " parts side by side" : "";
+        String jaws = vise.jaws() == null ? "" : " with " + row(vise.jaws());
+        return row(vise.vise().value()) + jaws + ", closed " + grip + gang + packing;
     }
 
     private String inset(DrawnVise vise) {
@@ -77,6 +113,22 @@ final class SetUpText {
                                         - stage.heights().jawTop())
                                 + " of the largest blank stand above the jaws"))
                 .orElse("");
+    }
+
+    private String above() {
+        return plan.part()
+                .setUp(setUp.id())
+                .map(stage -> Wrapped.behind(
+                        "           ",
+                        "the largest blank stands "
+                                + length(stage.heights().startTop()) + " over the table, what clamps it up to "
+                                + length(stage.heights().jawTop())))
+                .orElse("");
+    }
+
+    private String tilt() {
+        Tilt tilt = setUp.tilt();
+        return tilt == null ? "" : Wrapped.behind("  Tilted   ", TiltWords.of(tilt));
     }
 
     private String levels(SetUpRoom room) {

@@ -10,14 +10,10 @@ import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
-import setwright.shop.Cutter;
-import setwright.shop.Holder;
 import setwright.shop.Kept;
-import setwright.shop.Machine;
-import setwright.shop.Parallels;
+import setwright.shop.Owned;
 import setwright.shop.Shop;
 import setwright.shop.ShopRow;
-import setwright.shop.Vise;
 
 /** What the shop owns. */
 @Command(
@@ -99,13 +95,6 @@ final class ShopCommand implements Callable<Integer> {
     }
 
     private static Optional<Kept> kept(ShopRow row) {
-        return switch (row.kind()) {
-            case MACHINE -> Optional.of(((Machine) row).kept());
-            case HOLDER -> Optional.of(((Holder) row).kept());
-            case CUTTER -> Optional.of(((Cutter) row).kept());
-            case VISE -> Optional.of(((Vise) row).kept());
-            case PARALLELS -> Optional.of(((Parallels) row).kept());
-            case MATERIAL, CUTTING_SPEED, FRICTION, TIME -> Optional.empty();
-        };
+        return row instanceof Owned owned ? Optional.of(owned.kept()) : Optional.empty();
     }
 }

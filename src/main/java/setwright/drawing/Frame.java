@@ -57,6 +57,9 @@ record Frame(View view, Span across, Span up, Folds table) {
     private static Span across(Scene scene, View view) {
         double low = view.left(scene.before().blank().box());
         double high = view.right(scene.before().blank().box());
+        if (view == View.FRONT) {
+            high += (scene.inARow() - 1) * (high - low);
+        }
         for (Body body : scene.stage().fixtures()) {
             if (body.role() != Role.TABLE && body.role() != Role.VISE_BED) {
                 low = Math.min(low, view.left(body.solid().box()));

@@ -7,7 +7,9 @@ import setwright.geometry.Profile;
 import setwright.geometry.Single;
 import setwright.geometry.Solid;
 import setwright.geometry.Stock;
+import setwright.geometry.plane.Outline;
 import setwright.geometry.plane.Point2;
+import setwright.geometry.plane.Region;
 
 /** The part in an upright view: cut by the plane, with what the operation takes away and what lies behind. */
 final class PartMarks {
@@ -28,6 +30,10 @@ final class PartMarks {
     }
 
     void draw(Pen pen) {
+        if (frame.view() == View.SIDE && scene.roundFromTheEnd()) {
+            round(pen);
+            return;
+        }
         Stock before = scene.before();
         StockSection cut = StockSection.of(before, plane);
         StockSection after = StockSection.of(scene.after(), plane);
@@ -43,12 +49,43 @@ final class PartMarks {
         finishedFace(pen);
     }
 
+    /** A bar from its end: what its circle and the section have in common. */
+    private void round(Pen pen) {
+        double radius = scene.heights().depth() / 2;
+        Point2 middle = new Point2(
+                -(scene.heights().front() + scene.heights().back()) / 2,
+                frame.table().of(scene.before().blank().zLow() + radius));
+        Region circle = Region.of(Outline.polygon(Flat.points(Outline.circle(middle, radius))));
+        Region before = common(circle, StockSection.of(scene.before(), plane));
+        Region after = common(circle, StockSection.of(scene.after(), plane));
+        before.outers().forEach(outline -> pen.fill(Fill.PART, Flat.points(outline)));
+        after.outers().forEach(outline -> pen.hatch(Hatch.PART, Flat.points(outline)));
+        before.minus(after).outers().forEach(outline -> {
+            pen.fill(Fill.CUT_AWAY, Flat.points(outline));
+            pen.closed(LineRole.THIN, Flat.points(outline));
+        });
+        before.outers().forEach(outline -> pen.closed(LineRole.VISIBLE, Flat.points(outline)));
+        double arm = radius + BEYOND;
+        pen.line(LineRole.CENTRE, middle.minus(new Point2(arm, 0)), middle.plus(new Point2(arm, 0)));
+        pen.line(LineRole.CENTRE, middle.minus(new Point2(0, arm)), middle.plus(new Point2(0, arm)));
+    }
+
+    private Region common(Region circle, StockSection section) {
+        Region all = Region.NONE;
+        for (List<Point2> area : section.areas()) {
+            all = all.plus(Region.of(Outline.polygon(up(area))));
+        }
+        return circle.meet(all);
+    }
+
     /** Paper behind the holes that the plane lays open, so that nothing behind the part shows through. */
     private void behind(Pen pen, Stock stock) {
         double left = frame.view().left(stock.blank().box());
         double right = frame.view().right(stock.blank().box());
         Span up = new Span(frame.table().of(stock.blank().zLow()), frame.table().of(stock.top()));
-        pen.fill(Fill.OPEN, Pen.rectangle(new Span(left, right), up));
+        List<Point2> corners = Pen.rectangle(new Span(left, right), up);
+        pen.fill(Fill.OPEN, corners);
+        pen.closed(LineRole.EDGE, corners);
     }
 
     /** Centre lines of holes that are cut, dashes of holes behind the plane. */

@@ -6,9 +6,12 @@ import setwright.geometry.Nearest;
 import setwright.geometry.Point3;
 import setwright.geometry.Stock;
 import setwright.job.DrawnSetUp;
+import setwright.job.DrawnVise;
 import setwright.plan.Plan;
 import setwright.plan.part.Heights;
+import setwright.plan.part.Laid;
 import setwright.plan.part.OperationStage;
+import setwright.plan.part.Seats;
 import setwright.plan.part.SetUpStage;
 import setwright.plan.room.OperationRoom;
 import setwright.quantity.Measure;
@@ -16,7 +19,7 @@ import setwright.quantity.Printing;
 import setwright.quantity.UnitSystem;
 
 /** What is to be drawn: a set-up, and the tool of one of its operations where it was wound to. */
-record Scene(Plan plan, DrawnSetUp setUp, SetUpStage stage, Optional<Wound> tool, Printing printing) {
+record Scene(Plan plan, DrawnSetUp setUp, SetUpStage stage, Optional<Wound> tool, boolean finished, Printing printing) {
     /** A tool at a place of its path. */
     record Wound(OperationStage on, Point3 point, int move, Optional<OperationRoom> room) {
         List<Nearest> near() {
@@ -36,7 +39,21 @@ record Scene(Plan plan, DrawnSetUp setUp, SetUpStage stage, Optional<Wound> tool
                         plan.room().operation(on.operation())));
         return plan.drawnUp()
                 .setUp(place.setUp())
-                .flatMap(setUp -> stage.map(found -> new Scene(plan, setUp, found, tool, printing)));
+                .flatMap(
+                        setUp -> stage.map(found -> new Scene(plan, setUp, found, tool, place.isFinished(), printing)));
+    }
+
+    /** How many parts stand side by side in the vise; 1 elsewhere. */
+    int inARow() {
+        return switch (setUp.holding().kind()) {
+            case VISE -> Math.max(1, ((DrawnVise) setUp.holding()).parts().value());
+            case TABLE, DEVICE -> 1;
+        };
+    }
+
+    /** Whether the part is a bar that lies along the table, so that it is round from the left end. */
+    boolean roundFromTheEnd() {
+        return Seats.barAlong(plan.job().plan().blank(), Laid.of(setUp));
     }
 
     Heights heights() {
@@ -44,11 +61,17 @@ record Scene(Plan plan, DrawnSetUp setUp, SetUpStage stage, Optional<Wound> tool
     }
 
     Stock before() {
-        return tool.map(wound -> wound.on().before()).orElse(stage.start());
+        return tool.map(wound -> wound.on().before()).orElseGet(this::bare);
     }
 
     Stock after() {
-        return tool.map(wound -> wound.on().after()).orElse(stage.start());
+        return tool.map(wound -> wound.on().after()).orElseGet(this::bare);
+    }
+
+    /** Where no tool is at work, the part as it is put in or as it leaves. */
+    private Stock bare() {
+        List<OperationStage> all = stage.operations();
+        return finished && !all.isEmpty() ? all.get(all.size() - 1).after() : stage.start();
     }
 
     /** A clearance with its unit, to a tenth of a millimetre or a thousandth of an inch. */

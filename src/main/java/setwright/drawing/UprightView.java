@@ -3,11 +3,16 @@ package setwright.drawing;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import setwright.geometry.Body;
 import setwright.geometry.Box;
 import setwright.geometry.Role;
 import setwright.geometry.plane.Point2;
+import setwright.job.DrawnDevice;
+import setwright.plan.part.TableSlots;
+import setwright.shop.MachineTable;
+import setwright.shop.VBlocks;
 
 /**
  * The set-up seen from the side, cut by the plane of the spindle: what lies before the plane is taken away, what it cuts
@@ -49,9 +54,23 @@ final class UprightView {
         bodies();
         PartMarks part = new PartMarks(scene, frame, plane);
         part.draw(pen);
+        gang();
         scene.tool().ifPresent(wound -> new ToolMarks(scene, frame, wound).draw(pen));
         new NearMarks(scene, frame).draw(pen, beside);
         return pen.drawing(frame.box());
+    }
+
+    /** The other parts of a row in one vise, as neighbours. */
+    private void gang() {
+        Box part = scene.before().blank().box();
+        double length = view.right(part) - view.left(part);
+        Span up = new Span(
+                frame.table().of(part.zLow()), frame.table().of(scene.before().top()));
+        for (int i = 1; view == View.FRONT && i < scene.inARow(); i++) {
+            pen.closed(
+                    LineRole.NEIGHBOUR,
+                    Pen.rectangle(new Span(view.left(part) + i * length, view.right(part) + i * length), up));
+        }
     }
 
     private void bodies() {
@@ -80,6 +99,13 @@ final class UprightView {
                 Math.min(view.right(box), frame.across().high()));
         for (Span piece : frame.table().pieces(whole)) {
             Span up = new Span(frame.table().of(piece.low()), frame.table().of(piece.high()));
+            if (body.role() == Role.TABLE && view == View.SIDE) {
+                slotted(across, up);
+                continue;
+            }
+            if (view == View.SIDE && vee(body, across, up)) {
+                continue;
+            }
             pen.fill(Fills.of(body.role()), Pen.rectangle(across, up));
             if (isCut(body) && body.role() != Role.TABLE) {
                 pen.hatch(Fills.hatch(body.role()), Pen.rectangle(across, up));
@@ -89,6 +115,59 @@ final class UprightView {
             level(across, up.low(), piece.low() > box.zLow() + SAME);
             level(across, up.high(), piece.high() < box.zHigh() - SAME);
         }
+    }
+
+    /** The table from its end: its top goes down at every slot. */
+    private void slotted(Span across, Span up) {
+        MachineTable table = scene.plan().rows().machine().table();
+        double half = table.slotWidth().inside() / 2;
+        double left = across.low();
+        List<Double> middles = TableSlots.all(table).stream()
+                .map(y -> -y)
+                .filter(x -> x - half > across.low() && x + half < across.high())
+                .sorted()
+                .toList();
+        for (double middle : middles) {
+            land(new Span(left, middle - half), up, left > across.low());
+            pen.line(LineRole.VISIBLE, new Point2(middle - half, up.low()), new Point2(middle - half, up.high()));
+            left = middle + half;
+        }
+        land(new Span(left, across.high()), up, left > across.low());
+    }
+
+    private void land(Span across, Span up, boolean afterSlot) {
+        pen.fill(Fill.TABLE, Pen.rectangle(across, up));
+        level(across, up.high(), false);
+        level(across, up.low(), true);
+        if (afterSlot) {
+            pen.line(LineRole.VISIBLE, new Point2(across.low(), up.low()), new Point2(across.low(), up.high()));
+        }
+    }
+
+    /** A V-block from its end. */
+    private boolean vee(Body body, Span across, Span up) {
+        Optional<VBlocks> found = scene.setUp().holding() instanceof DrawnDevice device
+                ? scene.plan().rows().row(device.device().value(), VBlocks.class)
+                : Optional.empty();
+        if (found.isEmpty() || body.role() != Role.PACKING) {
+            return false;
+        }
+        double apex = frame.table().of(found.get().apexHeight().inside());
+        double middle = (across.low() + across.high()) / 2;
+        double half = Math.min(
+                (up.high() - apex) * StrictMath.tan(found.get().angle().inside() / 2),
+                (across.high() - across.low()) / 2);
+        List<Point2> corners = List.of(
+                new Point2(across.low(), up.low()),
+                new Point2(across.high(), up.low()),
+                new Point2(across.high(), up.high()),
+                new Point2(middle + half, up.high()),
+                new Point2(middle, apex),
+                new Point2(middle - half, up.high()),
+                new Point2(across.low(), up.high()));
+        pen.fill(Fills.of(body.role()), corners);
+        pen.closed(LineRole.VISIBLE, corners);
+        return true;
     }
 
     private void side(double x, Span up, boolean broken) {

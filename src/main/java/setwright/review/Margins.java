@@ -11,7 +11,6 @@ import setwright.cutting.Limit;
 import setwright.job.DrawnOperation;
 import setwright.job.DrawnSetUp;
 import setwright.plan.Plan;
-import setwright.plan.place.FeatureBudget;
 import setwright.quantity.Band;
 import setwright.quantity.Printing;
 import setwright.quantity.Unit;
@@ -19,12 +18,9 @@ import setwright.shop.ShopRow;
 
 /**
  * The margins of a whole job, whether a caution fires or not: what the checks looked at, the limits that each cut uses up,
- * the clearances of cutter and holder, and the error budgets.
+ * the clearances of cutter and holder.
  */
 public final class Margins {
-    /** How a margin without a check of its own is named. */
-    static final String PLACE = "off-tolerance";
-
     private final Plan plan;
     private final List<Margin> found = new ArrayList<>();
 
@@ -39,7 +35,6 @@ public final class Margins {
         for (DrawnSetUp setUp : plan.drawnUp().setUps()) {
             setUp.operations().forEach(operation -> margins.add(setUp, operation));
         }
-        plan.place().budgets().forEach(margins::add);
         margins.found.sort(Comparator.comparingDouble(margin -> margin.figure().left()));
         return List.copyOf(margins.found);
     }
@@ -70,25 +65,13 @@ public final class Margins {
                 Figure.atMost(1, limit.used(), Unit.NONE)));
     }
 
-    private void add(FeatureBudget budget) {
-        double usual = budget.rss().inside();
-        double worst = Math.max(usual, budget.worstCase().inside());
-        found.add(Margin.of(
-                        PLACE,
-                        Caution.Place.of(budget.setUp(), budget.operation(), budget.feature(), budget.feature()),
-                        "Place of " + budget.feature() + ", most by " + budget.largest(),
-                        Figure.atMost(budget.limit(), usual, Unit.MM))
-                .between(new Band(usual, usual, worst)));
-    }
-
     /** A margin in a line: what, how much of what, its band, where. */
     public static String words(Margin margin, Printing printing) {
         Figure figure = margin.figure();
         Band band = margin.band();
         String between = band == null ? "" : " (" + ends(printing, figure.unit(), band) + ")";
         Caution.Place place = margin.place();
-        return margin.what() + ": " + much(printing, figure) + between + " (" + place.setUp() + "/" + place.operation()
-                + ")";
+        return margin.what() + ": " + much(printing, figure) + between + " " + place.address();
     }
 
     private static String much(Printing printing, Figure figure) {

@@ -3,10 +3,10 @@ package setwright.review;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import setwright.job.DrawnHolding;
 import setwright.job.DrawnOperation;
-import setwright.job.DrawnVise;
 import setwright.plan.Plan;
+import setwright.plan.part.HeldWith;
+import setwright.plan.part.SetUpStage;
 import setwright.shop.Cutter;
 import setwright.shop.ShopRow;
 
@@ -24,19 +24,11 @@ public final class RowsInUse {
         rows.add(plan.job().plan().machine().machine());
         rows.add(plan.job().plan().material());
         plan.drawnUp().setUps().forEach(setUp -> {
-            rows.add(setUp.holding());
+            HeldWith.of(setUp, plan.part().setUp(setUp.id()).map(SetUpStage::heights), plan.rows())
+                    .forEach(held -> rows.add(held.row()));
             setUp.operations().forEach(rows::add);
         });
         return List.copyOf(rows.found);
-    }
-
-    private void add(DrawnHolding holding) {
-        switch (holding.kind()) {
-            case VISE -> {
-                add(((DrawnVise) holding).vise().value());
-                add(((DrawnVise) holding).parallels().value());
-            }
-        }
     }
 
     private void add(DrawnOperation operation) {

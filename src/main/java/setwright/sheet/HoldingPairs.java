@@ -3,8 +3,11 @@ package setwright.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import setwright.job.DrawnDevice;
 import setwright.job.DrawnSetUp;
+import setwright.job.DrawnTable;
 import setwright.job.DrawnVise;
+import setwright.job.Tilt;
 import setwright.job.ViseHolding;
 import setwright.plan.Plan;
 import setwright.plan.hold.OperationHold;
@@ -30,6 +33,13 @@ final class HoldingPairs {
         List<Block.Pair> pairs = new ArrayList<>();
         switch (setUp.holding().kind()) {
             case VISE -> addVise(pairs, (DrawnVise) setUp.holding());
+            case TABLE -> pairs.add(new Block.Pair("held", words().table((DrawnTable) setUp.holding())));
+            case DEVICE -> pairs.add(new Block.Pair("held", words().device((DrawnDevice) setUp.holding())));
+        }
+        words().straps().forEach(strap -> pairs.add(new Block.Pair(strap.name(), words().strap(strap))));
+        Tilt tilt = setUp.tilt();
+        if (tilt != null) {
+            pairs.add(new Block.Pair("tilted", TiltWords.of(tilt)));
         }
         weakest().ifPresent(hold -> pairs.add(new Block.Pair("will it hold", factor(hold))));
         plan().part()
@@ -37,6 +47,10 @@ final class HoldingPairs {
                 .ifPresent(stage ->
                         pairs.add(new Block.Pair("zero", new Positions(shown, setUp, stage.heights()).from())));
         return pairs;
+    }
+
+    private OnTable words() {
+        return new OnTable(plan(), setUp, shown.printing());
     }
 
     private Plan plan() {
@@ -49,6 +63,14 @@ final class HoldingPairs {
                 "held in",
                 vise.map(Vise::name).orElse("no vise of the shop") + ", jaws "
                         + Shown.word(holding.seat().value()) + ", solid jaw to the column"));
+        String jaws = holding.jaws();
+        if (jaws != null) {
+            pairs.add(new Block.Pair("jaws", words().row(jaws)));
+        }
+        int parts = holding.parts().value();
+        if (parts > 1) {
+            pairs.add(new Block.Pair("parts", parts + " side by side along the jaws"));
+        }
         pairs.add(new Block.Pair("on", on(holding)));
         plan().part()
                 .setUp(setUp.id())

@@ -1,19 +1,21 @@
 package setwright.sheet;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import setwright.job.DrawnHolding;
 import setwright.job.DrawnOperation;
 import setwright.job.DrawnSetUp;
-import setwright.job.DrawnVise;
 import setwright.plan.Plan;
-import setwright.quantity.Length;
-import setwright.quantity.Typed;
+import setwright.plan.part.Heights;
+import setwright.plan.part.HeldWith;
+import setwright.plan.part.SetUpStage;
 import setwright.shop.Kept;
+import setwright.shop.Owned;
 
 /** All that has to be fetched before starting, by the place where it is kept. */
 public record Kit(List<Shelf> shelves) {
@@ -37,40 +39,34 @@ public record Kit(List<Shelf> shelves) {
         return new Kit(collected.shelves());
     }
 
-    /** Things by place; each once. */
+    /** Things by place; each once, as many as the set-up that wants most of it. */
     private static final class Collected {
         private final Plan plan;
         private final Map<String, Set<Item>> byPlace = new TreeMap<>();
+        private final Map<String, HeldWith> held = new LinkedHashMap<>();
 
         Collected(Plan plan) {
             this.plan = plan;
         }
 
         void add(DrawnSetUp setUp) {
-            add(setUp.holding());
+            for (HeldWith one : HeldWith.of(setUp, heights(setUp), plan.rows())) {
+                if (!standsThere(one)) {
+                    held.merge(one.row().id() + one.which(), one, HeldWith::most);
+                }
+            }
             for (DrawnOperation operation : setUp.operations()) {
                 plan.rows().cutter(operation.cutter().value()).ifPresent(row -> add(row.name(), row.kept()));
                 plan.rows().holder(operation.holder().value()).ifPresent(row -> add(row.name(), row.kept()));
             }
         }
 
-        private void add(DrawnHolding holding) {
-            switch (holding.kind()) {
-                case VISE -> add((DrawnVise) holding);
-            }
+        private Optional<Heights> heights(DrawnSetUp setUp) {
+            return plan.part().setUp(setUp.id()).map(SetUpStage::heights);
         }
 
-        private void add(DrawnVise holding) {
-            String vise = holding.vise().value();
-            if (!plan.job().plan().machine().clockedIn().contains(vise)) {
-                plan.rows().vise(vise).ifPresent(row -> add(row.name(), row.kept()));
-            }
-            if (holding.onParallels()) {
-                Typed<Length> height = holding.parallelHeight().value();
-                plan.rows()
-                        .parallels(holding.parallels().value())
-                        .ifPresent(row -> add(row.name() + ": the pair " + height.text() + " high", row.kept()));
-            }
+        private boolean standsThere(HeldWith one) {
+            return plan.job().plan().machine().clockedIn().contains(one.row().id());
         }
 
         private void add(String name, Kept kept) {
@@ -81,6 +77,11 @@ public record Kit(List<Shelf> shelves) {
         }
 
         List<Shelf> shelves() {
+            for (HeldWith one : held.values()) {
+                if (one.row() instanceof Owned owned) {
+                    add(one.text(), owned.kept());
+                }
+            }
             List<Shelf> shelves = new ArrayList<>();
             byPlace.forEach((place, items) -> shelves.add(new Shelf(place, List.copyOf(items))));
             return shelves;

@@ -58,13 +58,11 @@ final class OperationEntry {
     }
 
     private String cut(OperationCut cut) {
-        return switch (operation.kind()) {
-            case FACE ->
-                shown.length(cut.depth()) + " deep x " + shown.length(cut.width()) + " wide, "
+        return operation.kind().inHole()
+                ? "point goes " + shown.length(cut.depth()) + " below the surface"
+                : shown.length(cut.depth()) + " deep x " + shown.length(cut.width()) + " wide, "
                         + (cut.passes() == 1 ? "1 pass" : cut.passes() + " passes") + ", "
                         + Shown.word(operation.direction().value());
-            case SPOT, DRILL, REAM, TAP -> "point goes " + shown.length(cut.depth()) + " below the surface";
-        };
     }
 
     private List<String> room(OperationRoom room) {

@@ -73,15 +73,35 @@ final class OperationSteps {
             case SET_SCREW -> "flat to the screw, pulled down, screw tight";
             case DRILL_CHUCK_KEYED -> "tighten at all three holes";
             case DRILL_CHUCK_KEYLESS -> "tighten by hand";
-            case FACE_MILL_ARBOR -> "drive keys in, screw tight";
+            case FACE_MILL_ARBOR, SHELL_MILL_ARBOR -> "drive keys in, screw tight";
+            case SCREWED_SHANK_CHUCK -> "nut almost home, cutter screwed in to the centre, then the nut";
+            case SHRINK -> "stays shrunk in; bore and shank wiped before";
+            case FLY_CUTTER_BODY -> "bit set to its circle, screws tight, body turned by hand past the work";
+            case BORING_HEAD -> "bar to its stop, screws tight, gib screw nipped";
+            case STUB_ARBOR -> "collars clean, key in, nut tight";
+            case TAPER_SOCKET -> "socket and shank clean, tang in line, seated by a tap of the mallet";
+            case TAPPING_HEAD -> "tap to the square, clutch set, arm against its stop";
+            case FLOATING_REAMER_HOLDER -> "float moves by hand, reamer tight";
         };
     }
 
     private static String wrench(Holder.Style style) {
         return switch (style) {
             case DRILL_CHUCK_KEYED -> "drawbar tight and its wrench off, chuck key out";
-            case SPINDLE_COLLET, COLLET_CHUCK, SET_SCREW, DRILL_CHUCK_KEYLESS, FACE_MILL_ARBOR ->
-                "drawbar tight and its wrench off";
+            case SPINDLE_COLLET,
+                    COLLET_CHUCK,
+                    SET_SCREW,
+                    DRILL_CHUCK_KEYLESS,
+                    FACE_MILL_ARBOR,
+                    SCREWED_SHANK_CHUCK,
+                    SHRINK,
+                    SHELL_MILL_ARBOR,
+                    FLY_CUTTER_BODY,
+                    BORING_HEAD,
+                    STUB_ARBOR,
+                    TAPER_SOCKET,
+                    TAPPING_HEAD,
+                    FLOATING_REAMER_HOLDER -> "drawbar tight and its wrench off";
         };
     }
 
@@ -192,13 +212,11 @@ final class OperationSteps {
     }
 
     private String verb() {
-        return switch (operation.kind()) {
-            case FACE -> "Face";
-            case SPOT -> "Spot";
-            case DRILL -> "Drill";
-            case REAM -> "Ream";
-            case TAP -> operation.method().value() == Operation.Method.TAP_UNDER_POWER ? "Tap" : "Tap by hand";
-        };
+        boolean byHand = operation.method().value() == Operation.Method.TAP_BY_HAND_GUIDED
+                || operation.method().value() == Operation.Method.TAP_ON_BENCH;
+        return operation.kind() == Operation.Kind.TAP && byHand
+                ? "Tap by hand"
+                : operation.kind().verb();
     }
 
     private String dials() {

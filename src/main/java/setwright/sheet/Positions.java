@@ -40,6 +40,8 @@ final class Positions {
             case BETWEEN_EDGES ->
                 new Point2((heights.left() + heights.right()) / 2, (heights.front() + heights.back()) / 2);
             case JAW_AND_STOP -> new Point2(heights.left(), heights.back());
+            case BORE_SWEPT, SCRIBED_LINES, DEVICE_CENTRE ->
+                new Point2((heights.left() + heights.right()) / 2, (heights.front() + heights.back()) / 2);
         };
     }
 
@@ -48,6 +50,9 @@ final class Positions {
         return switch (setUp.datum()) {
             case EDGES -> "X from the left edge of the part, Y from its front edge; both edges found";
             case BETWEEN_EDGES -> "X and Y from the middle of the part, found between its edges";
+            case BORE_SWEPT -> "X and Y from the bore, swept with the indicator";
+            case SCRIBED_LINES -> "X and Y from the scribed lines";
+            case DEVICE_CENTRE -> "X and Y from the middle of the device, swept with the indicator";
             case JAW_AND_STOP -> "X from the stop at the left end, Y from the solid jaw, minus to the machinist";
         };
     }

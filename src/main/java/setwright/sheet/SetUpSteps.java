@@ -6,6 +6,7 @@ import java.util.Optional;
 import setwright.job.DrawnOperation;
 import setwright.job.DrawnSetUp;
 import setwright.job.DrawnVise;
+import setwright.job.Tilt;
 import setwright.plan.Plan;
 import setwright.plan.hold.OperationHold;
 
@@ -15,16 +16,23 @@ final class SetUpSteps {
     private final DrawnSetUp setUp;
     private final Steps.Writer writer;
     private final List<Step> steps = new ArrayList<>();
+    private final boolean afterTilt;
 
-    SetUpSteps(Shown shown, DrawnSetUp setUp) {
+    /** @param afterTilt whether a set-up before this one leaves the head swivelled */
+    SetUpSteps(Shown shown, DrawnSetUp setUp, boolean afterTilt) {
         this.shown = shown;
         this.setUp = setUp;
+        this.afterTilt = afterTilt;
         writer = new Steps.Writer(setUp.id(), "");
     }
 
     List<Step> steps() {
+        if (afterTilt && !byHead()) {
+            tram();
+        }
         clean();
         hold();
+        tilt();
         zero();
         Optional<DrawnOperation> before = Optional.empty();
         for (DrawnOperation operation : setUp.operations()) {
@@ -43,15 +51,47 @@ final class SetUpSteps {
         steps.add(writer.step(
                         "clean",
                         Step.Kind.CLEAN,
-                        "Wipe table, vise bed, jaws and parallels. Deburr the part; mark"
-                                + " the corner that goes to the stop.")
+                        "Wipe " + wiped() + ". Deburr the part; mark the corner that goes to the stop.")
                 .checking("no chip under anything that sits")
+                .written());
+    }
+
+    private String wiped() {
+        return switch (setUp.holding().kind()) {
+            case VISE -> "table, vise bed, jaws and parallels";
+            case TABLE -> "table, T-slots and packing";
+            case DEVICE -> "table, T-slots, underside and face of the device";
+        };
+    }
+
+    private boolean byHead() {
+        Tilt tilt = setUp.tilt();
+        return tilt != null && tilt.by() == Tilt.By.HEAD;
+    }
+
+    private void tram() {
+        steps.add(writer.step("tram", Step.Kind.HOLD, "Head square again: tram it over the bare table, both ways.")
+                .doing("indicator swept round at 150 mm, nuts tight, swept once more")
+                .checking("the same all round; write the reading down")
+                .holding()
                 .written());
     }
 
     private void hold() {
         switch (setUp.holding().kind()) {
             case VISE -> vise((DrawnVise) setUp.holding());
+            case TABLE, DEVICE -> steps.addAll(new StrapSteps(shown, setUp, writer).steps());
+        }
+    }
+
+    private void tilt() {
+        Tilt tilt = setUp.tilt();
+        if (tilt != null) {
+            steps.add(writer.step("tilt", Step.Kind.HOLD, TiltWords.set(tilt))
+                    .doing(TiltWords.proved(tilt))
+                    .checking("proved again after everything is tight")
+                    .holding()
+                    .written());
         }
     }
 
@@ -71,16 +111,25 @@ final class SetUpSteps {
         steps.add(writer.step(
                         "load",
                         Step.Kind.HOLD,
-                        "Part between the jaws, "
+                        between(holding)
                                 + Shown.word(setUp.up().value()) + " side up, stop corner to the stop. Close "
                                 + Shown.word(holding.grip().value()) + ".")
-                .doing("tap it down, try the parallels, tighten, try them again")
+                .doing(gang(holding) + "tap it down, try the parallels, tighten, try them again")
                 .checking(holding.onParallels() ? "neither parallel slides" : "it sits on the bed all over")
                 .biting(grip())
                 .written());
         steps.add(writer.step("handle", Step.Kind.HOLD, "Vise handle off. Table stops set clear.")
                 .checking("nothing stands in the way of the table")
                 .written());
+    }
+
+    private static String between(DrawnVise holding) {
+        int parts = holding.parts().value();
+        return parts > 1 ? parts + " parts side by side between the jaws, " : "Part between the jaws, ";
+    }
+
+    private static String gang(DrawnVise holding) {
+        return holding.parts().value() > 1 ? "measure each across first, a strip of card over the low ones; " : "";
     }
 
     private void packing(DrawnVise holding) {
@@ -128,16 +177,20 @@ final class SetUpSteps {
     }
 
     private void after() {
-        steps.add(writer.step("measure", Step.Kind.MEASURE, "Measure the first part in the vise, before it is let go.")
+        steps.add(writer.step("measure", Step.Kind.MEASURE, "Measure the first part where it is, before it is let go.")
                 .doing("write the readings down")
                 .checking("every size of this set-up; the first part before the second is started")
                 .holding()
                 .written());
-        steps.add(writer.step(
-                        "unload",
-                        Step.Kind.UNLOAD,
-                        "Spindle off. Part out, edges deburred, vise and parallels"
-                                + " brushed. After the first part: tighten vise bolts again.")
+        steps.add(writer.step("unload", Step.Kind.UNLOAD, "Spindle off. Part out, edges deburred, " + brushed())
                 .written());
+    }
+
+    private String brushed() {
+        return switch (setUp.holding().kind()) {
+            case VISE -> "vise and parallels brushed. After the first part: tighten vise bolts again.";
+            case TABLE -> "table, packing and slots brushed. Nuts eased one after the other, not one at once.";
+            case DEVICE -> "device brushed. After the first part: tighten its bolts again.";
+        };
     }
 }

@@ -1,12 +1,11 @@
 package setwright.sheet;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import setwright.job.DrawnOperation;
 import setwright.job.Feature;
-import setwright.job.Hole;
+import setwright.job.InWords;
 import setwright.plan.Plan;
 import setwright.plan.cut.OperationCut;
 import setwright.quantity.Measure;
@@ -44,13 +43,15 @@ record Shown(Plan plan, Printing printing) {
 
     /** What is done to what: {@code Drill for 4x M8 thru}. */
     String what(DrawnOperation operation) {
-        String on = features(operation).stream().map(Shown::note).collect(Collectors.joining("; "));
+        String on = features(operation).stream().map(InWords::feature).collect(Collectors.joining("; "));
         return switch (operation.kind()) {
             case FACE -> "Face to " + on;
-            case SPOT -> "Spot for " + on;
-            case DRILL -> "Drill for " + on;
-            case REAM -> "Ream " + on;
-            case TAP -> "Tap " + on;
+            case SPOT, DRILL, BORE, COUNTERBORE, SPOTFACE, COUNTERSINK ->
+                operation.kind().verb() + " for " + on;
+            case REAM, TAP, SAW, CHAMFER, FORM, SCRIBE, PROFILE ->
+                operation.kind().verb() + " " + on;
+            case STEP, POCKET, SLOT, KEYSEAT, T_SLOT, DOVETAIL, WOODRUFF ->
+                operation.kind().verb() + ", " + on;
         };
     }
 
@@ -60,22 +61,9 @@ record Shown(Plan plan, Printing printing) {
                 .toList();
     }
 
-    private static String note(Feature feature) {
-        if (!feature.note().isEmpty()) {
-            return feature.note();
-        }
-        return switch (feature.kind()) {
-            case FACE -> "the " + word(feature.side()) + " side";
-            case HOLE -> {
-                Hole hole = (Hole) feature;
-                yield "hole " + hole.size().nominal().text() + (hole.fit() == null ? "" : " " + hole.fit());
-            }
-        };
-    }
-
     /** A name of the program's in words: {@code between edges}. */
     static String word(Enum<?> name) {
-        return name.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        return InWords.word(name);
     }
 
     /** The feed as hand or machine gives it. */
@@ -92,6 +80,8 @@ record Shown(Plan plan, Printing printing) {
             case QUILL_POWER -> perTurn + " by the quill's power feed";
             case TAP_BY_HAND_GUIDED -> "turned by hand, guided from the spindle";
             case TAP_UNDER_POWER -> "under power, the quill follows the thread";
+            case TAP_WITH_HEAD -> "with the tapping head, which reverses by itself";
+            case TAP_ON_BENCH -> "finished by hand on the bench";
         };
     }
 

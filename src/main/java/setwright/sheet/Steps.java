@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import setwright.job.DrawnSetUp;
 import setwright.job.JobPlan;
+import setwright.job.Tilt;
 import setwright.plan.Plan;
 import setwright.quantity.Printing;
 
@@ -27,8 +28,11 @@ public final class Steps {
                 .checking("revision and material are the same")
                 .holding()
                 .written());
+        boolean swivelled = false;
         for (DrawnSetUp setUp : plan.drawnUp().setUps()) {
-            steps.addAll(new SetUpSteps(shown, setUp).steps());
+            steps.addAll(new SetUpSteps(shown, setUp, swivelled).steps());
+            Tilt tilt = setUp.tilt();
+            swivelled = tilt != null && tilt.by() == Tilt.By.HEAD;
         }
         return List.copyOf(steps);
     }

@@ -2,6 +2,7 @@ package setwright.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import setwright.job.InWords;
 import setwright.job.JobPlan;
 import setwright.plan.Plan;
 import setwright.plan.time.TimePlan;
@@ -37,20 +38,9 @@ final class TitleBlocks {
         pairs.add(pair(
                 "drawing", job.title().drawing() + ", revision " + job.title().revision()));
         pairs.add(pair("material", plan.rows().material().name()));
-        pairs.add(pair("blank", blank(job)));
+        pairs.add(pair("blank", InWords.blank(job.blank())));
         pairs.add(pair("number off", Integer.toString(job.numberOff())));
         return pairs;
-    }
-
-    private static String blank(JobPlan job) {
-        return switch (job.blank().kind()) {
-            case BLOCK -> {
-                setwright.job.Block block = (setwright.job.Block) job.blank();
-                yield block.length().nominal().text()
-                        + " x " + block.depth().nominal().text()
-                        + " x " + block.height().nominal().text();
-            }
-        };
     }
 
     private List<Block.Pair> machine() {

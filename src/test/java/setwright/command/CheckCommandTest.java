@@ -96,7 +96,8 @@ class CheckCommandTest {
             assertThat(Schema.CHECK.text()).contains("\"" + name.words() + "\"");
         }
         for (Operation.Kind kind : Operation.Kind.values()) {
-            assertThat(Schema.CHECK.text()).contains("\"" + kind.name().toLowerCase(Locale.ROOT) + "\"");
+            assertThat(Schema.CHECK.text())
+                    .contains("\"" + kind.name().toLowerCase(Locale.ROOT).replace('_', '-') + "\"");
         }
     }
 

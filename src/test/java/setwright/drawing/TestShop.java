@@ -81,6 +81,10 @@ final class TestShop {
                 new MachineTable(mm("49 in"), mm("9 in"), 3, mm("5/8 in"), mm("2.5 in")),
                 mm("12 in"),
                 new StiffnessBand(READ.stiffness("5 N/um"), READ.stiffness("10 N/um"), READ.stiffness("20 N/um")),
+                null,
+                null,
+                null,
+                null,
                 kept("north wall, under the window"),
                 SOURCE);
     }

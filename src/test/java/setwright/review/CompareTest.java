@@ -11,11 +11,16 @@ import setwright.caution.Bench;
 import setwright.caution.Caution;
 import setwright.caution.SmallJobs;
 import setwright.caution.SmallShop;
+import setwright.geometry.Side;
 import setwright.job.Edits;
+import setwright.job.Face;
+import setwright.job.Feature;
+import setwright.job.GotBy;
 import setwright.job.Job;
 import setwright.job.Operation;
 import setwright.job.OperationField;
 import setwright.job.SetUp;
+import setwright.job.Size;
 import setwright.job.ViseField;
 import setwright.job.ViseHolding.GripAsked;
 import setwright.quantity.Typed;
@@ -101,12 +106,12 @@ class CompareTest {
 
     @Test
     void a_set_up_that_came_is_one_change_with_all_that_is_in_it() {
-        Bench none = BLOCK.with(job -> job.withPlan(job.plan().withFeatures(List.of())));
+        Bench turned = BLOCK.with(job -> job.withPlan(job.plan().withFeatures(withBottomFaced(job))));
 
-        assertThat(between(none, BLOCK))
-                .filteredOn(change -> change.where().startsWith("s1"))
+        assertThat(between(BLOCK, turned))
+                .filteredOn(change -> change.where().startsWith("s2"))
                 .singleElement()
-                .satisfies(change -> assertThat(change.now()).startsWith("Top side up"));
+                .satisfies(change -> assertThat(change.now()).startsWith("Bottom side up"));
     }
 
     @Test
@@ -163,5 +168,12 @@ class CompareTest {
                 .speed()
                 .value();
         assertThat(lines(between(BLOCK, steel))).contains("s1/f1-face speed: 660 rev/min -> " + speed.text());
+    }
+
+    private static List<Feature> withBottomFaced(Job job) {
+        List<Feature> all = new ArrayList<>(job.plan().features());
+        Size across = ((Face) all.get(0)).across();
+        all.add(new Face("f9", "", Side.BOTTOM, across, null, GotBy.DIAL));
+        return all;
     }
 }
