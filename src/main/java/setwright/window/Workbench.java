@@ -11,9 +11,11 @@ import java.util.function.Consumer;
 import javax.swing.Timer;
 import org.jspecify.annotations.Nullable;
 import setwright.window.desk.Desk;
+import setwright.window.desk.Opened;
 import setwright.window.desk.Opening;
 import setwright.window.look.Look;
 import setwright.window.model.Screen;
+import setwright.window.state.Notice;
 import setwright.window.state.Settings;
 import setwright.window.state.SettingsFile;
 import setwright.window.view.WorkbenchFrame;
@@ -27,18 +29,16 @@ public final class Workbench {
     private final Desk desk;
     private final WorkbenchFrame frame;
 
-    private Workbench(@Nullable Path job, Settings settings, Consumer<Settings> keep) {
+    private Workbench(First first, Settings settings, Consumer<Settings> keep) {
         Look.named(settings.look()).putOn();
-        Opening.Result practice = Opening.practice(settings);
-        Desk.Opened first = practice.opened()
-                .orElseThrow(() -> new IllegalStateException(practice.notice().title() + ": "
-                        + String.join("; ", practice.notice().lines())));
         var shown = new Shown();
-        desk = new Desk(new Desk.Start(first, settings, Clock.systemDefaultZone()), EventQueue::invokeLater, shown);
+        desk = new Desk(
+                new Desk.Start(first.opened, settings, Clock.systemDefaultZone()), EventQueue::invokeLater, shown);
         frame = new WorkbenchFrame(desk);
         shown.frame = frame;
-        if (job == null || !desk.files().open(job)) {
-            desk.start();
+        desk.start();
+        if (!first.notice.title().isEmpty()) {
+            desk.tell(first.notice);
         }
         Timer ticks = new Timer(TICK, event -> desk.tick());
         frame.addWindowListener(new WindowAdapter() {
@@ -53,6 +53,28 @@ public final class Workbench {
         ticks.start();
         frame.setLocationByPlatform(true);
         frame.setVisible(true);
+    }
+
+    /** What the window opens on, and what has to be told about it. */
+    private record First(Opened opened, Notice notice) {
+        /** The job that is named; where it cannot be read that is told, over a practice copy. */
+        static First of(@Nullable Path job, Settings settings) {
+            Notice refused = Notice.NONE;
+            if (job != null) {
+                Opening.Result read = Opening.file(job, settings);
+                if (read.opened().isPresent()) {
+                    return new First(read.opened().get(), Notice.NONE);
+                }
+                refused = read.notice();
+            }
+            Opening.Result practice = Opening.practice(settings);
+            Notice none = practice.notice();
+            return new First(
+                    practice.opened()
+                            .orElseThrow(() ->
+                                    new IllegalStateException(none.title() + ": " + String.join("; ", none.lines()))),
+                    refused);
+        }
     }
 
     /** Screens go to the frame as soon as there is one. */
@@ -80,8 +102,10 @@ public final class Workbench {
     /** @param keep is handed the settings when the window closes */
     static Workbench open(@Nullable Path job, Settings settings, Consumer<Settings> keep) {
         try {
+            First first = First.of(job, settings);
+            Settings now = job == null || !first.notice.title().isEmpty() ? settings : settings.withRecent(job);
             Workbench[] opened = new Workbench[1];
-            EventQueue.invokeAndWait(() -> opened[0] = new Workbench(job, settings, keep));
+            EventQueue.invokeAndWait(() -> opened[0] = new Workbench(first, now, keep));
             return opened[0];
         } catch (InvocationTargetException why) {
             if (why.getCause() instanceof RuntimeException cause) {

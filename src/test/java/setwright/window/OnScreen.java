@@ -17,6 +17,10 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.concurrent.locks.LockSupport;
 import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
+import javax.swing.JMenu;
+import javax.swing.JMenuBar;
+import javax.swing.JMenuItem;
 import org.jspecify.annotations.Nullable;
 import setwright.window.model.Screen;
 import setwright.window.state.Settings;
@@ -29,9 +33,14 @@ final class OnScreen {
     private final Robot robot;
 
     OnScreen(@Nullable Path job, Path folder) throws AWTException {
+        this(job, Settings.first(folder), kept -> {});
+    }
+
+    /** @param keep is handed the settings when the window closes */
+    OnScreen(@Nullable Path job, Settings settings, Consumer<Settings> keep) throws AWTException {
         robot = new Robot();
         robot.setAutoWaitForIdle(true);
-        workbench = Workbench.open(job, new Settings(null, folder, "", "PAPER"), kept -> {});
+        workbench = Workbench.open(job, settings, keep);
         until(
                 "the first plan stands",
                 () -> !screen().card().lines().isEmpty() && !workbench.desk().busy());
@@ -72,6 +81,13 @@ final class OnScreen {
         return answer.get();
     }
 
+    void run(Runnable done) {
+        onEventThread(() -> {
+            done.run();
+            return true;
+        });
+    }
+
     void keys(int... codes) {
         for (int code : codes) {
             robot.keyPress(code);
@@ -80,9 +96,17 @@ final class OnScreen {
     }
 
     void control(int code) {
-        robot.keyPress(KeyEvent.VK_CONTROL);
-        keys(code);
-        robot.keyRelease(KeyEvent.VK_CONTROL);
+        chord(KeyEvent.VK_CONTROL, code);
+    }
+
+    /** The last key while those before it are held. */
+    void chord(int... codes) {
+        for (int code : codes) {
+            robot.keyPress(code);
+        }
+        for (int i = codes.length - 1; i >= 0; i--) {
+            robot.keyRelease(codes[i]);
+        }
     }
 
     void digits(String text) {
@@ -118,6 +142,31 @@ final class OnScreen {
                 .filter(component -> name.equals(component.getName()) && component.isShowing())
                 .findFirst()
                 .orElse(null);
+    }
+
+    /** An item of the menus, whether it can be seen or not. */
+    JMenuItem menu(String name) {
+        JMenuBar bar = workbench.frame().getJMenuBar();
+        for (int i = 0; i < bar.getMenuCount(); i++) {
+            JMenuItem found = menu(bar.getMenu(i), name);
+            if (found != null) {
+                return found;
+            }
+        }
+        throw new IllegalStateException("The menus have no " + name + ".");
+    }
+
+    private static @Nullable JMenuItem menu(JMenu in, String name) {
+        for (Component each : in.getMenuComponents()) {
+            JMenuItem found = each instanceof JMenu deeper ? menu(deeper, name) : null;
+            if (found != null) {
+                return found;
+            }
+            if (each instanceof JMenuItem item && name.equals(item.getName())) {
+                return item;
+            }
+        }
+        return null;
     }
 
     /** Every component of the window that can be seen. */

@@ -189,14 +189,12 @@ class WorkbenchTest {
         window.keys(KeyEvent.VK_ENTER);
         window.until("it is 80 mm out", () -> spoken("Drill 6.8").contains("80 mm out"));
         Path file = folder.resolve("block.setwright.json");
-        assertThat(window.onEventThread(() -> window.workbench.desk().files().save(file)))
-                .isTrue();
+        window.run(() -> window.workbench.desk().files().save(file, () -> {}));
         settle();
         assertThat(title()).contains("block.setwright.json").doesNotContain("*");
         var saved = window.onEventThread(() -> window.workbench.desk().session().job());
 
-        assertThat(window.onEventThread(() -> window.workbench.desk().files().open(file)))
-                .isTrue();
+        window.run(() -> window.workbench.desk().files().open(file));
         settle();
         assertThat(window.onEventThread(() -> window.workbench.desk().session().job()))
                 .isEqualTo(saved);
@@ -210,8 +208,7 @@ class WorkbenchTest {
                 file, "{\"format\": \"setwright job\", \"version\": 1,\n \"plan\": {", StandardCharsets.UTF_8);
         var job = window.onEventThread(() -> window.workbench.desk().session().job());
 
-        assertThat(window.onEventThread(() -> window.workbench.desk().files().open(file)))
-                .isFalse();
+        window.run(() -> window.workbench.desk().files().open(file));
 
         window.until("the problems stand there", () -> window.find("notice.lines") != null);
         assertThat(window.onEventThread(() -> window.screen().notice().lines()))

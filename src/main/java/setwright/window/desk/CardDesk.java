@@ -6,6 +6,7 @@ import java.util.Optional;
 import setwright.job.Edits;
 import setwright.quantity.Unreadable;
 import setwright.window.model.CardPlaces;
+import setwright.window.model.Nudge;
 import setwright.window.model.Planned;
 import setwright.window.state.Selection;
 import setwright.window.state.Session;
@@ -44,6 +45,15 @@ final class CardDesk implements CardActions {
                 desk.go(without.with(new Typing(at, text, String.valueOf(why.getMessage()))));
             }
         });
+    }
+
+    @Override
+    public void nudge(String field, int steps) {
+        desk.screen().card().unfolded().fields().stream()
+                .flatMap(List::stream)
+                .filter(each -> each.key().equals(field))
+                .findFirst()
+                .ifPresent(shown -> typed(field, Nudge.text(shown.text(), steps)));
     }
 
     @Override

@@ -1,28 +1,20 @@
 package setwright.window.desk;
 
-import java.nio.file.Path;
 import java.time.Clock;
 import java.time.OffsetDateTime;
 import java.time.temporal.ChronoUnit;
-import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
-import org.jspecify.annotations.Nullable;
 import setwright.caution.Caution;
-import setwright.caution.Page;
 import setwright.job.Job;
-import setwright.job.JobPlan;
-import setwright.quantity.UnitSystem;
 import setwright.shop.Shop;
+import setwright.window.model.CardPlaces;
 import setwright.window.model.NextModel;
 import setwright.window.model.Planned;
 import setwright.window.model.Screen;
 import setwright.window.model.ScreenModel;
-import setwright.window.state.Document;
-import setwright.window.state.Evaluated;
-import setwright.window.state.Evaluation;
+import setwright.window.model.Units;
 import setwright.window.state.History;
 import setwright.window.state.Notice;
 import setwright.window.state.Selection;
@@ -39,15 +31,16 @@ import setwright.window.state.Way;
 public final class Desk implements AutoCloseable {
     private final Clock clock;
     private final Consumer<Screen> show;
-    private final Evaluation<Stages.Wish, Evaluated> evaluation;
+    private final Background background;
+    private final QuickDesk quick;
+    private final EntryDesk entry = new EntryDesk(this);
+    private final Clerk clerk;
+    private final Foot foot = new Foot();
 
     private Session session;
     private Settings settings;
     private Shop shop;
     private Notice notice = Notice.NONE;
-    private @Nullable Evaluated evaluated;
-    private String failure = "";
-    private String working = "";
 
     /** What the desk starts with. */
     public record Start(Opened opened, Settings settings, Clock clock) {}
@@ -59,7 +52,9 @@ public final class Desk implements AutoCloseable {
         this.settings = start.settings;
         this.clock = start.clock;
         this.show = show;
-        this.evaluation = new Evaluation<>(Stages::work, new Results(), deliver);
+        this.background = new Background(deliver, this::arrived);
+        this.quick = new QuickDesk(this, deliver);
+        this.clerk = new Clerk(deliver);
     }
 
     /** Shows the first screen and begins to work. */
@@ -71,21 +66,26 @@ public final class Desk implements AutoCloseable {
         return session;
     }
 
+    Shop shop() {
+        return shop;
+    }
+
     public Settings settings() {
         return settings;
     }
 
     public boolean busy() {
-        return evaluation.busy();
+        return background.busy() || clerk.busy() || quick.busy();
     }
 
     /** What was worked out, together with the job as it is now; empty before the first result. */
     Optional<Planned> planned() {
-        return Optional.ofNullable(evaluated).map(last -> new Planned(session.job(), last));
+        return background.last().map(last -> new Planned(session.job(), last));
     }
 
-    /** Goes on with another state: works it out where the job is another, and shows it. */
+    /** Goes on with another state: what was said about the last one is said no more; works it out where the job is another, and shows it. */
     void go(Session next) {
+        foot.say("");
         boolean other = !next.job().equals(session.job());
         session = next;
         if (other) {
@@ -100,6 +100,19 @@ public final class Desk implements AutoCloseable {
         go(session.with(session.document().history().step(name, field, changed)));
     }
 
+    /** Takes a step of the job, and chooses what it was about. */
+    void step(String name, Job changed, Selection chosen) {
+        go(session.with(session.document().history().closed().step(name, "", changed))
+                .with(chosen)
+                .with(Typing.NOTHING));
+    }
+
+    /** Says something about the last step at the foot, until the next one. */
+    void say(String words) {
+        foot.say(words);
+        refresh();
+    }
+
     void with(Settings changed) {
         settings = changed;
         refresh();
@@ -111,25 +124,25 @@ public final class Desk implements AutoCloseable {
         refresh();
     }
 
-    /** What the caution at the foot means: what it checks, why it matters, what to do, source. */
-    public Optional<Notice> explanation() {
-        return currentCaution()
-                .flatMap(caution -> Page.of(caution.slug()))
-                .map(page -> new Notice(
-                        page.title(),
-                        page.sections().stream()
-                                .map(section -> section.heading().words() + ": " + section.text())
-                                .toList()));
-    }
-
     public void closeNotice() {
         tell(Notice.NONE);
     }
 
+    /** Leads back: from what had to be read; else the lines of the first five minutes are silenced for good. */
+    public void back() {
+        boolean read = notice.title().isEmpty();
+        if (read && foot.teaches()) {
+            settings = settings.withLessons(false);
+        }
+        closeNotice();
+    }
+
     /** Another document takes the place of this one. */
     public void use(Opened opened) {
+        foot.begin();
         shop = opened.shop();
-        evaluated = null;
+        background.forget();
+        entry.forget();
         notice = Notice.NONE;
         session = Session.on(opened.document(), session.way());
         evaluate();
@@ -144,6 +157,7 @@ public final class Desk implements AutoCloseable {
     }
 
     private void travel(History there) {
+        entry.travelled(there.job().plan().features());
         go(session.with(there).with(Typing.NOTHING).with(Session.Asked.NOTHING));
     }
 
@@ -151,20 +165,10 @@ public final class Desk implements AutoCloseable {
         go(session.with(way));
     }
 
-    /** Chooses a set-up; its lines are folded. */
-    public void setUp(String id) {
-        go(session.with(new Selection(id, "")).with(Typing.NOTHING));
-    }
-
     /** The other of inch and metric. */
     public void units() {
-        JobPlan plan = session.job().plan();
-        UnitSystem other = switch (plan.units()) {
-            case METRIC -> UnitSystem.INCH;
-            case INCH -> UnitSystem.METRIC;
-        };
-        String name = "Units to " + other.name().toLowerCase(Locale.ROOT);
-        step(name, "", session.job().withPlan(plan.withUnits(other)));
+        CardPlaces.Change change = Units.other(session.job());
+        step(change.step(), "", change.job());
     }
 
     public void look(String name) {
@@ -173,6 +177,14 @@ public final class Desk implements AutoCloseable {
 
     public CardActions card() {
         return new CardDesk(this);
+    }
+
+    public RouteActions route() {
+        return new RouteDesk(this);
+    }
+
+    public OperationActions operations() {
+        return new OperationDesk(this);
     }
 
     public NextActions next() {
@@ -187,18 +199,38 @@ public final class Desk implements AutoCloseable {
         return new ReviewDesk(this);
     }
 
+    public QuickActions quick() {
+        return quick;
+    }
+
+    public EntryActions entry() {
+        return entry;
+    }
+
+    /** The open job once more, untitled, with an empty record; its number off is what is asked first. */
+    public void sameAgain() {
+        use(new Opened(Fresh.again(session.document()), shop));
+        go(session.with(session.selection().withLine(Selection.PART)));
+    }
+
+    /** The small job of the quick check takes the place of the open one; nothing where a field cannot be read. */
+    public void keepQuick() {
+        quick.kept().ifPresent(kept -> {
+            use(kept);
+            quick.close();
+        });
+    }
+
     public FileDesk files() {
-        return new FileDesk(this);
+        return new FileDesk(this, clerk);
     }
 
     /** Shows that the background takes its time; asked now and then while it is busy. */
     public void tick() {
-        String doing = evaluation.busy() ? evaluation.standing().doing() : "";
-        String said = evaluation.busy() ? (doing.isEmpty() ? "Working it out" : "Working: " + doing) : "";
-        if (!said.equals(working)) {
-            working = said;
+        if (clerk.tick()) {
             refresh();
         }
+        background.tick();
     }
 
     /** The time as it is written into the record. */
@@ -207,18 +239,21 @@ public final class Desk implements AutoCloseable {
     }
 
     private void evaluate() {
-        failure = "";
-        evaluation.want(new Stages.Wish(session.job(), shop));
+        background.want(new Stages.Wish(session.job(), shop));
         refresh();
     }
 
-    private void refresh() {
+    void refresh() {
+        foot.look(session, planned());
         show.accept(screen());
     }
 
     /** What is to be seen now. */
     public Screen screen() {
-        return new ScreenModel(session, settings, notice).screen(planned(), failure, working);
+        String working = clerk.working().isEmpty() ? background.working() : clerk.working();
+        return new ScreenModel(session, settings, notice)
+                .screen(planned(), new ScreenModel.Said(background.failure(), working, foot.said(settings)))
+                .with(quick.screen(), entry.screen());
     }
 
     Optional<Caution> currentCaution() {
@@ -227,42 +262,23 @@ public final class Desk implements AutoCloseable {
 
     @Override
     public void close() {
-        evaluation.close();
+        background.close();
+        quick.end();
+        clerk.close();
     }
 
-    private final class Results implements Evaluation.Receiver<Evaluated> {
-        @Override
-        public void arrived(Evaluated result) {
-            evaluated = result;
-            failure = "";
-            List<String> setUps = result.plan().drawnUp().setUps().stream()
-                    .map(setUp -> setUp.id())
-                    .toList();
-            if (!setUps.contains(session.selection().setUp()) && !setUps.isEmpty()) {
-                session = session.with(
-                        new Selection(setUps.get(0), session.selection().line()));
-            }
-            refresh();
-        }
-
-        @Override
-        public void failed(RuntimeException why) {
-            String message = why.getMessage();
-            failure = message == null || message.isBlank() ? why.getClass().getSimpleName() : message;
-            refresh();
-        }
-
-        @Override
-        public void finished() {
-            working = "";
-            refresh();
-        }
-    }
-
-    /** A document with the shop that belongs to it. */
-    public record Opened(Document document, Shop shop) {
-        public static Opened file(Path file, Job job, Shop shop) {
-            return new Opened(Document.opened(file, job), shop);
-        }
+    /** Where the chosen set-up is not in the plan, the first one is chosen. */
+    private void arrived() {
+        planned()
+                .filter(Planned::upToDate)
+                .map(planned -> planned.plan().drawnUp().setUps())
+                .ifPresent(setUps -> {
+                    Selection at = session.selection();
+                    if (!setUps.isEmpty()
+                            && setUps.stream().noneMatch(setUp -> setUp.id().equals(at.setUp()))) {
+                        session = session.with(new Selection(setUps.get(0).id(), at.line()));
+                    }
+                });
+        refresh();
     }
 }

@@ -1,14 +1,17 @@
 package setwright.window.desk;
 
 import java.util.List;
+import java.util.Optional;
 import setwright.caution.Acceptances;
 import setwright.caution.Caution;
+import setwright.caution.Page;
 import setwright.caution.Remedy;
 import setwright.caution.Severity;
 import setwright.job.Job;
 import setwright.job.JobRecord.Role;
 import setwright.window.model.NextModel;
 import setwright.window.model.Planned;
+import setwright.window.state.Notice;
 import setwright.window.state.Selection;
 import setwright.window.state.Session;
 import setwright.window.state.Session.Asked;
@@ -31,6 +34,17 @@ final class NextDesk implements NextActions {
                         : NextModel.current(planned.findings(), asked))
                 .ifPresent(caution -> desk.go(
                         at(caution).with(new Asked(caution.identity(), true)).with(Typing.NOTHING)));
+    }
+
+    @Override
+    public Optional<Notice> explanation() {
+        return desk.currentCaution()
+                .flatMap(caution -> Page.of(caution.slug()))
+                .map(page -> new Notice(
+                        page.title(),
+                        page.sections().stream()
+                                .map(section -> section.heading().words() + ": " + section.text())
+                                .toList()));
     }
 
     /** Goes to where the caution is, so that card and bench show it. */

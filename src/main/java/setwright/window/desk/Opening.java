@@ -20,13 +20,14 @@ import setwright.window.state.Settings;
 
 /** Reads jobs with the shop that belongs to them. */
 public final class Opening {
-    private static final String PRACTICE = "/demo-jobs/bearing-block.setwright.json";
+    private static final String PRACTICE = "practice copy";
+    private static final String PACKED = "/demo-jobs/bearing-block.setwright.json";
 
     private Opening() {}
 
     /** A document, or what has to be told instead. */
-    public record Result(Optional<Desk.Opened> opened, Notice notice) {
-        private static Result of(Desk.Opened opened) {
+    public record Result(Optional<Opened> opened, Notice notice) {
+        private static Result of(Opened opened) {
             return new Result(Optional.of(opened), Notice.NONE);
         }
 
@@ -51,7 +52,7 @@ public final class Opening {
                             + " could not be read and was left as it is; the job that was open is still there",
                     refused.problems());
         }
-        return Result.of(Desk.Opened.file(file, ((JobRead.Opened) read).job(), rows));
+        return Result.of(Opened.file(file, ((JobRead.Opened) read).job(), rows));
     }
 
     /** An untitled copy of the bearing block, into whose vise somebody last put parallels that are too thick. */
@@ -65,9 +66,13 @@ public final class Opening {
         if (read instanceof JobRead.Refused refused) {
             return Result.refused("The practice job could not be read", refused.problems());
         }
-        Job job = ((JobRead.Opened) read).job();
-        Document document = Document.untitled("practice copy", job);
-        return Result.of(new Desk.Opened(Practice.withThickParallels(document, rows), rows));
+        Job job = Practice.topAlone(((JobRead.Opened) read).job());
+        Document document = Document.untitled(PRACTICE, job);
+        return Result.of(new Opened(Practice.withThickParallels(document, rows), rows));
+    }
+
+    static boolean isPractice(Document document) {
+        return document.file() == null && document.untitled().equals(PRACTICE);
     }
 
     private static ShopRead shop(Settings settings, @Nullable Path jobFolder) {
@@ -75,7 +80,7 @@ public final class Opening {
     }
 
     private static String packed() {
-        try (InputStream in = Opening.class.getResourceAsStream(PRACTICE)) {
+        try (InputStream in = Opening.class.getResourceAsStream(PACKED)) {
             return in == null ? "" : new String(in.readAllBytes(), StandardCharsets.UTF_8);
         } catch (IOException unreadable) {
             return "";

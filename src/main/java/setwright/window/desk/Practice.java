@@ -2,6 +2,7 @@ package setwright.window.desk;
 
 import java.util.Comparator;
 import java.util.Optional;
+import setwright.geometry.Side;
 import setwright.job.DrawnSetUp;
 import setwright.job.DrawnUp;
 import setwright.job.Edits;
@@ -17,6 +18,14 @@ import setwright.window.state.Document;
 /** Makes the practice job: its last step put in the thickest parallels of the shop, which a drill then meets. */
 final class Practice {
     private Practice() {}
+
+    /** One set-up is enough to begin with: what the drawing asks for on other sides than the top is left out. */
+    static Job topAlone(Job job) {
+        return job.withPlan(job.plan()
+                .withFeatures(job.plan().features().stream()
+                        .filter(feature -> feature.side() == Side.TOP)
+                        .toList()));
+    }
 
     static Document withThickParallels(Document document, Shop shop) {
         Job job = document.job();

@@ -42,6 +42,11 @@ public enum Look {
                 .orElse(PAPER);
     }
 
+    /** The one after it; the first follows the last. */
+    public Look next() {
+        return values()[(ordinal() + 1) % values().length];
+    }
+
     /** The same for drawings. */
     public setwright.paint.Look ofDrawings() {
         return switch (this) {
@@ -98,7 +103,7 @@ public enum Look {
                 Map.entry("ScrollBar.width", "12"),
                 Map.entry("ScrollBar.thumbArc", "0"),
                 Map.entry("MenuItem.minimumWidth", "200"),
-                Map.entry("MenuItem.margin", "5,6,5,6"),
+                Map.entry("MenuItem.margin", "6,6,6,6"),
                 Map.entry("TitlePane.unifiedBackground", "true"),
                 Map.entry("ToolTip.background", palette.hex(palette.sheet())));
     }

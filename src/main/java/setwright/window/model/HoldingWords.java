@@ -3,13 +3,21 @@ package setwright.window.model;
 import java.util.ArrayList;
 import java.util.List;
 import setwright.job.Drawn;
+import setwright.job.DrawnDevice;
 import setwright.job.DrawnSetUp;
+import setwright.job.DrawnTable;
+import setwright.job.HoldingEdits;
+import setwright.job.Standing;
+import setwright.job.StrapField;
 import setwright.job.ViseField;
 import setwright.job.ViseHolding;
 import setwright.plan.part.SetUpStage;
+import setwright.plan.part.StrapPlace;
 import setwright.quantity.Length;
 import setwright.quantity.Measure;
+import setwright.quantity.Torque;
 import setwright.quantity.Typed;
+import setwright.sheet.OnTable;
 
 /** What holds the part, in the trade's words. */
 final class HoldingWords {
@@ -17,6 +25,51 @@ final class HoldingWords {
 
     /** For instance {@code 6 in vise, parallels 1-1/4 in}. */
     static String brief(Planned planned, DrawnSetUp setUp) {
+        return switch (setUp.holding().kind()) {
+            case VISE -> inVise(planned, setUp);
+            case TABLE ->
+                Words.of(((DrawnTable) setUp.holding()).seat().value()).equals("t slot")
+                        ? "in a T-slot" + strapped(planned, setUp)
+                        : "on the table" + strapped(planned, setUp);
+            case DEVICE -> Words.of(((DrawnDevice) setUp.holding()).on()) + strapped(planned, setUp);
+        };
+    }
+
+    private static String strapped(Planned planned, DrawnSetUp setUp) {
+        return HoldingEdits.straps(setUp.holding()).isEmpty()
+                ? ""
+                : ", " + said(planned, setUp).count();
+    }
+
+    private static OnTable said(Planned planned, DrawnSetUp setUp) {
+        return new OnTable(planned.plan(), setUp, planned.printing());
+    }
+
+    /** Where the part lies on the table or a device, and how it is strapped down. */
+    private static List<Span> onTable(Planned planned, DrawnSetUp setUp, String where, Standing standing) {
+        List<Span> spans = new ArrayList<>();
+        spans.add(Span.value(Words.capital(where), standing));
+        spans.add(Span.plain(strapped(planned, setUp)));
+        return spans;
+    }
+
+    private static List<Span> straps(Planned planned, DrawnSetUp setUp) {
+        OnTable words = said(planned, setUp);
+        List<Span> spans = new ArrayList<>();
+        for (StrapPlace strap : words.straps()) {
+            Drawn<Typed<Length>> heel =
+                    HoldingValue.strap(strap.drawn().id(), StrapField.HEEL_OVER).now(planned, setUp);
+            Drawn<Typed<Torque>> torque =
+                    HoldingValue.strap(strap.drawn().id(), StrapField.TORQUE).now(planned, setUp);
+            spans.add(Span.plain((spans.isEmpty() ? "" : "; ") + strap.name() + ", heel "));
+            spans.add(Span.value(words.heel(strap), heel.standing()));
+            spans.add(Span.plain(", nut to "));
+            spans.add(Span.value(torque.value().text(), torque.standing()));
+        }
+        return spans;
+    }
+
+    private static String inVise(Planned planned, DrawnSetUp setUp) {
         String vise = planned.words().row(planned.value(setUp, ViseField.VISE).value());
         Drawn<Typed<Length>> height = planned.value(setUp, ViseField.PARALLEL_HEIGHT);
         return vise
@@ -26,6 +79,28 @@ final class HoldingWords {
     }
 
     static List<Span> grip(Planned planned, DrawnSetUp setUp) {
+        return switch (setUp.holding().kind()) {
+            case VISE -> closed(planned, setUp);
+            case TABLE -> {
+                DrawnTable table = (DrawnTable) setUp.holding();
+                yield onTable(
+                        planned,
+                        setUp,
+                        said(planned, setUp).table(table),
+                        table.seat().standing());
+            }
+            case DEVICE -> {
+                DrawnDevice device = (DrawnDevice) setUp.holding();
+                yield onTable(
+                        planned,
+                        setUp,
+                        said(planned, setUp).device(device),
+                        device.device().standing());
+            }
+        };
+    }
+
+    private static List<Span> closed(Planned planned, DrawnSetUp setUp) {
         Drawn<ViseHolding.GripAsked> grip = planned.value(setUp, ViseField.GRIP);
         List<Span> spans = new ArrayList<>();
         spans.add(vise(planned, setUp));
@@ -40,6 +115,13 @@ final class HoldingWords {
     }
 
     static List<Span> packing(Planned planned, DrawnSetUp setUp) {
+        return switch (setUp.holding().kind()) {
+            case VISE -> parallels(planned, setUp);
+            case TABLE, DEVICE -> straps(planned, setUp);
+        };
+    }
+
+    private static List<Span> parallels(Planned planned, DrawnSetUp setUp) {
         List<Span> spans = new ArrayList<>();
         Drawn<String> set = planned.value(setUp, ViseField.PARALLELS);
         if (onBed(planned, setUp)) {

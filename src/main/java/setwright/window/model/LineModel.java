@@ -22,7 +22,7 @@ final class LineModel {
         places.first().forEach(row -> fields.add(fields(row, places, planned, session)));
         boolean more = session.openFigures().contains(MORE);
         if (more && !places.more().isEmpty()) {
-            fields.add(fields(places.more(), places, planned, session));
+            places.more().forEach(row -> fields.add(fields(row, places, planned, session)));
         }
         return new Unfolded(
                 fields,
@@ -54,7 +54,13 @@ final class LineModel {
     }
 
     private static String moreWords(Places places, boolean open) {
-        return open ? "Fewer fields" : places.more().stream().map(Place::label).collect(Collectors.joining(", "));
+        return open
+                ? "Fewer fields"
+                : places.more().stream()
+                        .flatMap(List::stream)
+                        .map(Place::label)
+                        .distinct()
+                        .collect(Collectors.joining(", "));
     }
 
     /** For instance {@code Binds first: tool spring 62 %, then spindle power 40 %}. */

@@ -10,6 +10,19 @@ import java.util.List;
  * @param page why it matters and what would mend it; {@link Page#CLOSED} while it is not asked for
  */
 public record Next(Badge badge, String caution, String sentence, String hint, Page page) {
+    /** The same with other words in the place of its sentence and hint; as it is where there are none. */
+    Next saying(Foot foot) {
+        boolean plain = foot.sentence.isEmpty();
+        return plain ? this : new Next(badge, caution, foot.sentence, foot.hint.isEmpty() ? hint : foot.hint, page);
+    }
+
+    /**
+     * What is said at the foot in the place of the next thing to do.
+     *
+     * @param sentence empty where nothing is
+     * @param hint what a key would do; empty for that of the next thing to do
+     */
+    public record Foot(String sentence, String hint) {}
 
     /**
      * The opened caution.

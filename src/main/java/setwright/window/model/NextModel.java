@@ -120,7 +120,7 @@ public final class NextModel {
 
     /** The message as it is said on the screen: the place in words, and only where there are several set-ups. */
     static String said(Planned planned, Caution caution) {
-        String message = caution.message().replace(" (" + caution.setUp() + "/" + caution.operation() + ")", "");
+        String message = caution.message().replace(" " + caution.place().address(), "");
         boolean several = planned.plan().drawnUp().setUps().size() > 1;
         return planned.setUp(caution.setUp())
                 .filter(setUp -> several)

@@ -6,8 +6,8 @@ import setwright.job.DrawnOperation;
 import setwright.job.Face;
 import setwright.job.Feature;
 import setwright.job.Hole;
+import setwright.job.InWords;
 import setwright.job.Job;
-import setwright.job.Pattern;
 import setwright.plan.Rows;
 import setwright.shop.Cutter;
 import setwright.shop.ShopRow;
@@ -30,6 +30,11 @@ final class OperationWords {
             case DRILL -> "Drill " + size(operation);
             case REAM -> "Ream " + sizes(operation, OperationWords::fitted);
             case TAP -> "Tap " + sizes(operation, OperationWords::thread);
+            case COUNTERSINK, COUNTERBORE, SPOTFACE ->
+                operation.kind().verb() + " " + Words.count(holes(operation), "hole");
+            case BORE -> "Bore " + sizes(operation, OperationWords::fitted);
+            case STEP, PROFILE, POCKET, SLOT, KEYSEAT, T_SLOT, DOVETAIL, WOODRUFF, SAW, CHAMFER, FORM, SCRIBE ->
+                operation.kind().verb();
         };
     }
 
@@ -37,8 +42,11 @@ final class OperationWords {
     String full(DrawnOperation operation) {
         return switch (operation.kind()) {
             case FACE -> brief(operation) + " to " + across(operation);
-            case SPOT -> brief(operation);
-            case DRILL, REAM, TAP -> brief(operation) + ", " + Words.count(holes(operation), "hole") + depth(operation);
+            case SPOT, COUNTERSINK, COUNTERBORE, SPOTFACE -> brief(operation);
+            case STEP, PROFILE, POCKET, SLOT, KEYSEAT, T_SLOT, DOVETAIL, WOODRUFF, SAW, CHAMFER, FORM, SCRIBE ->
+                brief(operation) + ": " + notes(operation);
+            case DRILL, REAM, TAP, BORE ->
+                brief(operation) + ", " + Words.count(holes(operation), "hole") + depth(operation);
         };
     }
 
@@ -80,6 +88,10 @@ final class OperationWords {
                 .collect(Collectors.joining(", "));
     }
 
+    private String notes(DrawnOperation operation) {
+        return features(operation).stream().map(InWords::feature).distinct().collect(Collectors.joining(", "));
+    }
+
     private String sides(DrawnOperation operation) {
         return features(operation).stream()
                 .map(feature -> "the " + Words.of(feature.side()))
@@ -109,15 +121,8 @@ final class OperationWords {
     private int holes(DrawnOperation operation) {
         return features(operation).stream()
                 .filter(Hole.class::isInstance)
-                .mapToInt(feature -> count(((Hole) feature).place()))
+                .mapToInt(feature -> ((Hole) feature).place().holes())
                 .sum();
-    }
-
-    private static int count(Pattern pattern) {
-        return switch (pattern.kind()) {
-            case POINTS -> ((Pattern.Points) pattern).places().size();
-            case GRID -> ((Pattern.Grid) pattern).columns() * ((Pattern.Grid) pattern).rows();
-        };
     }
 
     private List<Feature> features(DrawnOperation operation) {

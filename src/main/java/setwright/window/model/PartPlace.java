@@ -86,9 +86,7 @@ record PartPlace(
     }
 
     static Block block(JobPlan plan) {
-        return switch (plan.blank().kind()) {
-            case BLOCK -> (Block) plan.blank();
-        };
+        return plan.blank().envelope();
     }
 
     private static JobPlan sized(Planned planned, BlockSize size, String text) {
@@ -103,7 +101,7 @@ record PartPlace(
         return before.machine().equals(id) ? plan : plan.withMachine(new MachineAsItStands(id, List.of(), null));
     }
 
-    private static int count(String text) {
+    static int count(String text) {
         try {
             int count = Integer.parseInt(text.strip());
             if (count >= 1 && count <= MOST_PARTS) {

@@ -3,6 +3,7 @@ package setwright.window.model;
 import java.util.List;
 import java.util.Optional;
 import setwright.job.BlockSize;
+import setwright.job.DrawnHolding;
 import setwright.job.DrawnOperation;
 import setwright.job.Hole;
 import setwright.job.Operation;
@@ -72,27 +73,47 @@ final class Places {
                                 PartPlace.size(BlockSize.LENGTH),
                                 PartPlace.size(BlockSize.DEPTH),
                                 PartPlace.size(BlockSize.HEIGHT)));
-            case Selection.HOLDING -> List.of(List.of(VISE, GRIP), List.of(PARALLELS, PARALLEL_HEIGHT));
+            case Selection.HOLDING ->
+                inVise()
+                        ? List.of(List.of(VISE, GRIP), List.of(PARALLELS, PARALLEL_HEIGHT))
+                        : holding().map(HoldingPlaces::first).orElse(List.of());
             default -> planned.operation(at.line()).map(this::ofOperation).orElse(List.of());
         };
     }
 
     /** One key further. */
-    List<Place> more() {
+    List<List<Place>> more() {
         return switch (at.line()) {
             case "", Selection.PART -> List.of();
-            case Selection.HOLDING -> List.of(SEAT, INSET, OFFSET);
+            case Selection.HOLDING ->
+                inVise()
+                        ? List.of(List.of(SideUpPlace.UP, SEAT, INSET, OFFSET))
+                        : holding()
+                                .map(HoldingPlaces::more)
+                                .map(Places::withSideUp)
+                                .orElse(List.of(List.of(SideUpPlace.UP)));
             default ->
                 planned.operation(at.line())
-                        .map(operation -> operation.kind() == Operation.Kind.FACE
-                                ? List.of(DIRECTION, COOLANT, KNEE)
-                                : List.of(METHOD, COOLANT, KNEE))
+                        .map(operation -> List.of(
+                                !operation.kind().inHole()
+                                        ? List.of(DIRECTION, COOLANT, KNEE)
+                                        : List.of(METHOD, COOLANT, KNEE)))
                         .orElse(List.of());
         };
     }
 
+    private static List<List<Place>> withSideUp(List<List<Place>> rows) {
+        return java.util.stream.Stream.concat(java.util.stream.Stream.of(List.<Place>of(SideUpPlace.UP)), rows.stream())
+                .toList();
+    }
+
+    private Optional<HoldingPlaces> holding() {
+        return planned.setUp(at.setUp()).map(setUp -> new HoldingPlaces(planned, setUp));
+    }
+
     Optional<Place> find(String key) {
-        return java.util.stream.Stream.concat(first().stream().flatMap(List::stream), more().stream())
+        return java.util.stream.Stream.concat(first().stream(), more().stream())
+                .flatMap(List::stream)
                 .filter(place -> place.key().equals(key))
                 .findFirst();
     }
@@ -102,11 +123,19 @@ final class Places {
         return switch (operation.kind()) {
             case FACE -> List.of(tool, List.of(STICK_OUT, DEPTH, WIDTH, SPEED, FEED));
             case SPOT -> List.of(tool, List.of(STICK_OUT, SPEED, FEED));
-            case DRILL, REAM, TAP ->
+            case STEP, PROFILE, POCKET, SLOT, KEYSEAT, T_SLOT, DOVETAIL, WOODRUFF, SAW, CHAMFER, FORM, SCRIBE ->
+                List.of(tool, List.of(STICK_OUT, DEPTH, WIDTH, SPEED, FEED));
+            case DRILL, REAM, TAP, BORE, COUNTERBORE, SPOTFACE, COUNTERSINK ->
                 List.of(
                         tool,
                         blind(operation) ? List.of(STICK_OUT, DEPTH, SPEED, FEED) : List.of(STICK_OUT, SPEED, FEED));
         };
+    }
+
+    private boolean inVise() {
+        return planned.setUp(at.setUp())
+                .filter(setUp -> setUp.holding().kind() == DrawnHolding.Kind.VISE)
+                .isPresent();
     }
 
     private boolean blind(DrawnOperation operation) {

@@ -7,14 +7,14 @@ import setwright.job.Drawn;
 import setwright.job.DrawnOperation;
 import setwright.job.DrawnSetUp;
 import setwright.job.DrawnUp;
-import setwright.job.DrawnVise;
 import setwright.job.Job;
 import setwright.job.Operation;
 import setwright.job.OperationField;
 import setwright.job.SetUp;
 import setwright.job.ViseField;
-import setwright.job.ViseHolding;
 import setwright.plan.Plan;
+import setwright.plan.Rows;
+import setwright.plan.pencil.Pencil;
 import setwright.quantity.Printing;
 import setwright.quantity.Reading;
 import setwright.review.Fingerprint;
@@ -39,9 +39,16 @@ public record Planned(Job job, Evaluated evaluated) {
         return plan().job().equals(job);
     }
 
-    /** The job as it is now with what was drawn up last; what edits start from. */
+    /** The job as it is now, drawn up; what edits start from. Where it cannot be, with what was drawn up last. */
     public DrawnUp drawnUp() {
-        return new DrawnUp(job, plan().drawnUp().setUps());
+        if (upToDate()) {
+            return plan().drawnUp();
+        }
+        try {
+            return Pencil.drawUp(job, Rows.of(job, plan().rows().shop()));
+        } catch (IllegalStateException missingRow) {
+            return new DrawnUp(job, plan().drawnUp().setUps());
+        }
     }
 
     /** What a name would be put under now. */
@@ -92,23 +99,13 @@ public record Planned(Job job, Evaluated evaluated) {
     }
 
     <T> Drawn<T> value(DrawnSetUp drawn, ViseField<T> field) {
-        Drawn<T> last = field.drawn().apply(vise(drawn));
+        return HoldingValue.vise(field).now(this, drawn);
+    }
+
+    /** A set-up as the job has it now; empty where only the pencil has it. */
+    Optional<SetUp> written(String setUp) {
         return job.plan().setUps().stream()
-                .filter(setUp -> setUp.id().equals(drawn.id()))
-                .findFirst()
-                .map(setUp -> Drawn.of(field.ink().apply(vise(setUp)), last::value))
-                .orElse(last);
-    }
-
-    static DrawnVise vise(DrawnSetUp setUp) {
-        return switch (setUp.holding().kind()) {
-            case VISE -> (DrawnVise) setUp.holding();
-        };
-    }
-
-    private static ViseHolding vise(SetUp setUp) {
-        return switch (setUp.holding().kind()) {
-            case VISE -> (ViseHolding) setUp.holding();
-        };
+                .filter(one -> one.id().equals(setUp))
+                .findFirst();
     }
 }

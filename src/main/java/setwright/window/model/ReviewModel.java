@@ -51,8 +51,7 @@ public final class ReviewModel {
 
     private Review.Item margin(Margin margin) {
         Caution.Place place = margin.place();
-        String words = Margins.words(margin, planned.printing())
-                .replace(" (" + place.setUp() + "/" + place.operation() + ")", "");
+        String words = Margins.words(margin, planned.printing()).replace(" " + place.address(), "");
         return new Review.Item(Badge.NONE, words, planned.brief(place.operation()), place.setUp(), place.operation());
     }
 

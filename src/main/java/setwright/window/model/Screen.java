@@ -14,6 +14,8 @@ import setwright.window.state.Way;
  * @param plan what the bench draws; empty while nothing was worked out
  * @param undo name of the step that undo takes back; empty where there is none
  * @param redo name of the step that redo does again; empty where there is none
+ * @param quick the quick check; closed while nobody asks
+ * @param entry the page of drawing notes; closed while none are entered
  * @param person name offered for signatures
  */
 public record Screen(
@@ -30,8 +32,16 @@ public record Screen(
         Notice notice,
         String undo,
         String redo,
-        String person) {
+        String person,
+        Quick quick,
+        EntryPage entry) {
     public Screen {
         route = List.copyOf(route);
+    }
+
+    public Screen with(Quick asked, EntryPage entered) {
+        return new Screen(
+                title, way, head, route, card, next, walk, review, at, plan, notice, undo, redo, person, asked,
+                entered);
     }
 }

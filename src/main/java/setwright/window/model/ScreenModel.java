@@ -21,18 +21,24 @@ public final class ScreenModel {
     }
 
     /**
+     * What is said beside the plan.
+     *
      * @param failure why the job could not be worked out; empty where it could
      * @param working what the background is at; empty while it rests
      */
-    public Screen screen(Optional<Planned> planned, String failure, String working) {
+    public record Said(String failure, String working, Next.Foot foot) {}
+
+    public Screen screen(Optional<Planned> planned, Said said) {
         Next nothing = new Next(Badge.NONE, "", "", "", Next.Page.CLOSED);
         return new Screen(
                 title(session.document()),
                 session.way(),
-                head(planned, failure, working),
+                head(planned, said.failure, said.working),
                 planned.map(now -> RouteModel.of(now, session.selection())).orElse(List.of()),
                 planned.map(now -> CardModel.of(now, session)).orElse(Card.EMPTY),
-                planned.map(now -> NextModel.of(now, session.asked())).orElse(nothing),
+                planned.map(now -> NextModel.of(now, session.asked()))
+                        .orElse(nothing)
+                        .saying(said.foot),
                 planned.filter(now -> session.way() == Way.WALK_THROUGH)
                         .map(now -> new WalkModel(now).page(session.step()))
                         .orElse(Walk.EMPTY),
@@ -44,7 +50,9 @@ public final class ScreenModel {
                 notice,
                 session.document().history().undoStep().orElse(""),
                 session.document().history().redoStep().orElse(""),
-                settings.person());
+                settings.person(),
+                Quick.CLOSED,
+                EntryPage.CLOSED);
     }
 
     private static Head head(Optional<Planned> planned, String failure, String working) {

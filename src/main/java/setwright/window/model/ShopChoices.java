@@ -39,6 +39,21 @@ final class ShopChoices {
             case DRILL -> List.of(Cutter.Form.DRILL);
             case REAM -> List.of(Cutter.Form.REAMER);
             case TAP -> List.of(Cutter.Form.TAP);
+            case STEP,
+                    PROFILE,
+                    POCKET,
+                    SLOT,
+                    KEYSEAT,
+                    BORE,
+                    COUNTERBORE,
+                    SPOTFACE,
+                    T_SLOT,
+                    DOVETAIL,
+                    WOODRUFF,
+                    SAW,
+                    FORM,
+                    SCRIBE -> List.of(Cutter.Form.END_MILL);
+            case COUNTERSINK, CHAMFER -> List.of(Cutter.Form.SPOT_DRILL);
         };
     }
 

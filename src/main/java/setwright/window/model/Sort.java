@@ -3,11 +3,13 @@ package setwright.window.model;
 import java.util.List;
 import java.util.function.BiFunction;
 import java.util.function.Function;
+import setwright.quantity.Angle;
 import setwright.quantity.Length;
 import setwright.quantity.Quantity;
 import setwright.quantity.Reading;
 import setwright.quantity.Speed;
 import setwright.quantity.SpindleSpeed;
+import setwright.quantity.Torque;
 import setwright.quantity.Typed;
 import setwright.quantity.Unreadable;
 
@@ -24,6 +26,9 @@ record Sort<T>(
     static final Sort<Typed<SpindleSpeed>> SPINDLE_SPEED =
             typed((reading, text) -> positive(reading.spindleSpeed(text)));
     static final Sort<Typed<Speed>> FEED = typed((reading, text) -> positive(reading.feed(text)));
+
+    static final Sort<Typed<Angle>> ANGLE = typed((reading, text) -> reading.angle(text));
+    static final Sort<Typed<Torque>> TORQUE = typed((reading, text) -> positive(reading.torque(text)));
 
     /** A length; what is more than nothing and what may be nothing or less is said by the place. */
     static Sort<Typed<Length>> length(double least) {

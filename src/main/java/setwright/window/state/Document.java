@@ -42,4 +42,9 @@ public record Document(History history, @Nullable Path file, String untitled, Jo
     public Document savedAs(Path place) {
         return new Document(history.closed(), place, untitled, job());
     }
+
+    /** It was saved as it was then; what was changed meanwhile is still to be saved. */
+    public Document savedAs(Path place, Job then) {
+        return new Document(history, place, untitled, then);
+    }
 }

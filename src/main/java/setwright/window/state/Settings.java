@@ -1,6 +1,8 @@
 package setwright.window.state;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -10,13 +12,59 @@ import org.jspecify.annotations.Nullable;
  * @param workingFolder where the program was started
  * @param person name that stands under acceptances and signatures; may be empty
  * @param look name of the look
+ * @param lessons whether the lines of the first five minutes are shown on the practice copy
+ * @param recent files of the jobs that were open last, the last one first
+ * @param quick what stood in the quick check last
  */
-public record Settings(@Nullable Path shop, Path workingFolder, String person, String look) {
+public record Settings(
+        @Nullable Path shop,
+        Path workingFolder,
+        String person,
+        String look,
+        boolean lessons,
+        List<Path> recent,
+        QuickFields quick) {
+    /** How many recent jobs are kept. */
+    public static final int MOST_RECENT = 9;
+
+    public Settings {
+        recent = List.copyOf(recent);
+    }
+
+    /** With a quick check that nobody used yet. */
+    public Settings(
+            @Nullable Path shop, Path workingFolder, String person, String look, boolean lessons, List<Path> recent) {
+        this(shop, workingFolder, person, look, lessons, recent, QuickFields.USUAL);
+    }
+
+    /** As they are before anybody set anything. */
+    public static Settings first(Path workingFolder) {
+        return new Settings(null, workingFolder, "", "", true, List.of(), QuickFields.USUAL);
+    }
+
     public Settings withPerson(String changed) {
-        return new Settings(shop, workingFolder, changed, look);
+        return new Settings(shop, workingFolder, changed, look, lessons, recent, quick);
     }
 
     public Settings withLook(String changed) {
-        return new Settings(shop, workingFolder, person, changed);
+        return new Settings(shop, workingFolder, person, changed, lessons, recent, quick);
+    }
+
+    public Settings withLessons(boolean changed) {
+        return new Settings(shop, workingFolder, person, look, changed, recent, quick);
+    }
+
+    /** A job was opened or saved: it is the most recent one. */
+    public Settings withRecent(Path file) {
+        Path whole = file.toAbsolutePath().normalize();
+        List<Path> all = new ArrayList<>(recent);
+        all.remove(whole);
+        all.add(0, whole);
+        return new Settings(
+                shop, workingFolder, person, look, lessons, all.subList(0, Math.min(MOST_RECENT, all.size())), quick);
+    }
+
+    public Settings withQuick(QuickFields changed) {
+        return new Settings(shop, workingFolder, person, look, lessons, recent, changed);
     }
 }

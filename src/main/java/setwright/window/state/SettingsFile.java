@@ -6,12 +6,15 @@ import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Properties;
 import org.jspecify.annotations.Nullable;
 
 /** Keeps a person's settings in a small file; where it cannot be read or written, the window goes on without it. */
 public final class SettingsFile {
     private static final String NAME = "settings.properties";
+    private static final String QUICK = "quick.";
 
     private final Path file;
 
@@ -34,7 +37,21 @@ public final class SettingsFile {
                 shop.isBlank() ? null : Path.of(shop),
                 workingFolder,
                 read.getProperty("person", ""),
-                read.getProperty("look", ""));
+                read.getProperty("look", ""),
+                !read.getProperty("lessons", "").equals("no"),
+                recent(read),
+                quick(read));
+    }
+
+    private static List<Path> recent(Properties read) {
+        List<Path> recent = new ArrayList<>();
+        for (int i = 1; i <= Settings.MOST_RECENT; i++) {
+            String file = read.getProperty("recent." + i, "");
+            if (!file.isBlank()) {
+                recent.add(Path.of(file));
+            }
+        }
+        return recent;
     }
 
     /** Whether it could be written. */
@@ -43,6 +60,11 @@ public final class SettingsFile {
         put(written, "shop", settings.shop() == null ? null : settings.shop().toString());
         put(written, "person", settings.person());
         put(written, "look", settings.look());
+        settings.quick().texts().forEach((field, text) -> put(written, QUICK + field.key(), text));
+        put(written, "lessons", settings.lessons() ? null : "no");
+        for (int i = 0; i < settings.recent().size(); i++) {
+            put(written, "recent." + (i + 1), settings.recent().get(i).toString());
+        }
         try {
             Files.createDirectories(file.toAbsolutePath().getParent());
             try (Writer out = Files.newBufferedWriter(file, StandardCharsets.UTF_8)) {
@@ -52,6 +74,14 @@ public final class SettingsFile {
         } catch (IOException unwritable) {
             return false;
         }
+    }
+
+    private static QuickFields quick(Properties read) {
+        QuickFields fields = QuickFields.USUAL;
+        for (QuickField field : QuickField.values()) {
+            fields = fields.with(field, read.getProperty(QUICK + field.key(), ""));
+        }
+        return fields;
     }
 
     private static void put(Properties written, String key, @Nullable String value) {

@@ -22,43 +22,57 @@ final class FileMenu {
     }
 
     void open() {
-        if (mayLose()) {
-            chosen(true).ifPresent(desk.files()::open);
-        }
+        unlessLost(() -> chosen(true).ifPresent(desk.files()::open));
+    }
+
+    void open(Path file) {
+        unlessLost(() -> desk.files().open(file));
     }
 
     void practice() {
-        if (mayLose()) {
-            desk.files().practice();
-        }
+        unlessLost(desk.files()::practice);
+    }
+
+    void firstSteps() {
+        unlessLost(desk.files()::firstSteps);
     }
 
     void save() {
-        saved();
+        saved(() -> {});
     }
 
     void saveAs() {
-        savedAs();
+        savedAs(() -> {});
     }
 
-    private boolean saved() {
+    private void saved(Runnable then) {
         Path file = desk.session().document().file();
-        return file == null ? savedAs() : desk.files().save(file);
+        if (file == null) {
+            savedAs(then);
+        } else {
+            desk.files().save(file, then);
+        }
     }
 
-    private boolean savedAs() {
-        return chosen(false)
+    private void savedAs(Runnable then) {
+        chosen(false)
                 .map(FileMenu::withEnding)
                 .filter(this::mayReplace)
-                .map(desk.files()::save)
-                .orElse(false);
+                .ifPresent(file -> desk.files().save(file, then));
     }
 
-    /** Whether the open job may go: it is saved, or the person saves it now, or does without. */
-    boolean mayLose() {
-        if (!desk.session().document().unsaved()) {
-            return true;
-        }
+    /** Goes on where the open job may go: it is saved, or the person saves it now, or does without. */
+    void unlessLost(Runnable then) {
+        desk.files().afterwards(() -> {
+            if (desk.session().document().unsaved()) {
+                ask(then);
+            } else {
+                then.run();
+            }
+        });
+    }
+
+    private void ask(Runnable then) {
         String[] answers = {"Save", "Do without the changes", "Back to the job"};
         int answer = JOptionPane.showOptionDialog(
                 over,
@@ -69,7 +83,11 @@ final class FileMenu {
                 null,
                 answers,
                 answers[0]);
-        return answer == 0 ? saved() : answer == 1;
+        if (answer == 0) {
+            saved(then);
+        } else if (answer == 1) {
+            then.run();
+        }
     }
 
     private boolean mayReplace(Path file) {

@@ -3,23 +3,35 @@ package setwright.window.view;
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
 import java.awt.Dimension;
-import java.awt.event.ActionEvent;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.util.List;
-import javax.swing.AbstractAction;
-import javax.swing.JComponent;
 import javax.swing.JFrame;
 import javax.swing.JPanel;
-import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
+import setwright.drawing.Place;
 import setwright.window.desk.Desk;
 import setwright.window.look.Look;
 import setwright.window.look.Palette;
 import setwright.window.look.WindowIcon;
+import setwright.window.model.Quick;
 import setwright.window.model.Screen;
 import setwright.window.state.Notice;
 import setwright.window.state.Way;
+import setwright.window.view.bench.BenchPanel;
+import setwright.window.view.card.CardView;
+import setwright.window.view.card.OperationOrder;
+import setwright.window.view.entry.EntryView;
+import setwright.window.view.head.HeadView;
+import setwright.window.view.next.NextLineView;
+import setwright.window.view.next.NextPage;
+import setwright.window.view.notice.NoticeView;
+import setwright.window.view.part.Keys;
+import setwright.window.view.quick.QuickView;
+import setwright.window.view.review.ReviewView;
+import setwright.window.view.route.RoutePictures;
+import setwright.window.view.route.RouteView;
+import setwright.window.view.walk.WalkView;
 
 /** The window: head, route, bench beside card, next line at the foot. */
 public final class WorkbenchFrame extends JFrame {
@@ -34,16 +46,22 @@ public final class WorkbenchFrame extends JFrame {
     private final RouteView route;
     private final BenchPanel bench = new BenchPanel();
     private final CardView card;
+    private final transient OperationOrder order;
     private final NoticeView notice;
     private final NextPage nextPage;
     private final NextLineView nextLine;
     private final ReviewView review;
     private final WalkView walk;
+    private final EntryView entry;
+    private final QuickView quick;
+    private final CardLayout pages = new CardLayout();
+    private final JPanel whole = new JPanel(pages);
     private final CardLayout ways = new CardLayout();
     private final JPanel middle = new JPanel(ways);
     private final JPanel column = new JPanel(new BorderLayout());
     private final Menus menus;
     private Way way = Way.PLAN;
+    private boolean asking;
 
     public WorkbenchFrame(Desk desk) {
         this.desk = desk;
@@ -51,17 +69,20 @@ public final class WorkbenchFrame extends JFrame {
         setIconImages(WindowIcon.sizes());
         files = new FileMenu(desk, this);
         head = new HeadView(desk::way);
-        route = new RouteView(pictures, desk::setUp);
-        card = new CardView(desk.card());
+        route = new RouteView(pictures, desk.route());
+        card = new CardView(desk.card(), desk.operations());
+        order = new OperationOrder(card, desk.operations());
         notice = new NoticeView(desk::closeNotice);
         nextPage = new NextPage(desk.next());
         nextLine = new NextLineView(desk.next());
         review = new ReviewView(desk.review());
         walk = new WalkView(desk.walk());
+        entry = new EntryView(desk.entry());
+        quick = new QuickView(desk.quick(), this::keepQuick);
         menus = new Menus(desk, this);
         setJMenuBar(menus);
         lay();
-        bindBack();
+        Keys.anywhere(getRootPane(), "ESCAPE", desk::back);
         setDefaultCloseOperation(DO_NOTHING_ON_CLOSE);
         addWindowListener(new WindowAdapter() {
             @Override
@@ -78,25 +99,13 @@ public final class WorkbenchFrame extends JFrame {
         setSize(FIRST);
     }
 
-    /** From anywhere Esc leads back from what had to be read. */
-    private void bindBack() {
-        getRootPane().getInputMap(JComponent.WHEN_IN_FOCUSED_WINDOW).put(KeyStroke.getKeyStroke("ESCAPE"), "back");
-        getRootPane().getActionMap().put("back", new AbstractAction() {
-            private static final long serialVersionUID = 1L;
-
-            @Override
-            public void actionPerformed(ActionEvent event) {
-                desk.closeNotice();
-            }
-        });
-    }
-
     private void lay() {
         JPanel plan = new JPanel(
                 new MigLayout("fill, insets 0, gap 0", "[60%, fill, grow 60][40%, fill, grow 40]", "[grow, fill]"));
         JPanel pages = new JPanel(new MigLayout("fill, insets 0, gap 0, hidemode 3", "[grow, fill]", "[grow, fill][]"));
         pages.add(card, "cell 0 0, grow, wmin 0, hmin 0");
         pages.add(notice, "cell 0 0, grow, wmin 0, hmin 0");
+        pages.add(entry, "cell 0 0, grow, wmin 0, hmin 0");
         pages.add(nextPage, "cell 0 1, growx, wmin 0");
         column.add(pages);
         plan.add(bench, "w 0:60%, h 0:100%");
@@ -110,7 +119,9 @@ public final class WorkbenchFrame extends JFrame {
         all.add(route, "wmin 0");
         all.add(middle, "wmin 0, hmin 0");
         all.add(nextLine, "wmin 0");
-        setContentPane(all);
+        whole.add(all, "job");
+        whole.add(quick, "quick");
+        setContentPane(whole);
     }
 
     /** Shows what is to be seen; called on the event thread. */
@@ -119,9 +130,14 @@ public final class WorkbenchFrame extends JFrame {
         pictures.show(screen.plan());
         head.show(screen.head(), screen.way());
         route.show(screen.route());
-        bench.show(screen.plan(), screen.at());
+        bench.show(screen.plan(), screen.entry().open() ? screen.at().withLine(Place.FINISHED) : screen.at());
         card.show(screen.card());
-        card.setVisible(screen.notice().title().isEmpty());
+        boolean reading = !screen.notice().title().isEmpty();
+        card.setVisible(!reading && !screen.entry().open());
+        if (entry.show(screen.entry())) {
+            keyboardToPage();
+        }
+        entry.setVisible(!reading && screen.entry().open());
         if (notice.show(screen.notice())) {
             keyboardToPage();
         }
@@ -133,6 +149,7 @@ public final class WorkbenchFrame extends JFrame {
         walk.show(screen.walk(), screen.plan());
         menus.show(screen);
         go(screen.way());
+        ask(screen.quick());
         column.setBorder(javax.swing.BorderFactory.createMatteBorder(
                 0, 1, 0, 0, Palette.now().rule()));
     }
@@ -141,6 +158,8 @@ public final class WorkbenchFrame extends JFrame {
     private void keyboardToPage() {
         if (notice.isVisible()) {
             notice.takeKeyboard();
+        } else if (entry.isVisible()) {
+            entry.takeKeyboard();
         } else {
             card.takeKeyboard();
         }
@@ -154,14 +173,63 @@ public final class WorkbenchFrame extends JFrame {
         way = asked;
         ways.show(middle, asked.name());
         switch (asked) {
-            case PLAN -> card.takeKeyboard();
+            case PLAN -> keyboardToPage();
             case WALK_THROUGH -> walk.takeKeyboard();
             case REVIEW -> review.takeKeyboard();
         }
     }
 
+    /** The quick check lies over everything while it is open. */
+    private void ask(Quick shown) {
+        quick.show(shown);
+        if (shown.open() == asking) {
+            return;
+        }
+        asking = shown.open();
+        pages.show(whole, asking ? "quick" : "job");
+        if (asking) {
+            quick.takeKeyboard();
+        } else {
+            keyboardToPage();
+        }
+    }
+
+    void newJob() {
+        files.unlessLost(() -> {
+            desk.way(Way.PLAN);
+            desk.entry().begin();
+        });
+    }
+
+    void addNotes() {
+        desk.way(Way.PLAN);
+        desk.entry().open();
+    }
+
+    /** The old job once more; its number off has the keyboard. */
+    void sameAgain() {
+        files.unlessLost(() -> {
+            desk.way(Way.PLAN);
+            desk.sameAgain();
+            card.toField("numberOff");
+        });
+    }
+
+    void keepQuick() {
+        files.unlessLost(desk::keepQuick);
+    }
+
     FileMenu files() {
         return files;
+    }
+
+    OperationOrder order() {
+        return order;
+    }
+
+    void toRoute() {
+        desk.way(Way.PLAN);
+        route.takeKeyboard();
     }
 
     void toCard() {
@@ -182,7 +250,7 @@ public final class WorkbenchFrame extends JFrame {
 
     /** What the caution at the foot means; the keys where there is none. */
     void explain() {
-        desk.explanation().ifPresentOrElse(desk::tell, this::keys);
+        desk.next().explanation().ifPresentOrElse(desk::tell, this::keys);
     }
 
     void keys() {
@@ -191,18 +259,19 @@ public final class WorkbenchFrame extends JFrame {
                         "Keys",
                         List.of(
                                 "F2 goes to the card, up and down from line to line, Enter unfolds a line and folds it again",
-                                "In a field: type a value, Enter inks it, Delete gives it back to the pencil",
+                                "F6 goes to the route, left and right from set-up to set-up. Insert adds an operation behind the line, Ctrl+D duplicates it, Delete deletes it, Ctrl+up and Ctrl+down move it; with Shift, and Ctrl+left and Ctrl+right, the same for the set-up",
+                                "In a field: type a value, Enter inks it, Delete gives it back to the pencil; Page up and Page down nudge it",
                                 "Ctrl+I inks all that is pencilled in the unfolded line",
                                 "F3 goes to the bench; there left and right wind the cutter along, T goes to the tightest place, S adds the end view, + - 0 larger, smaller, fit",
+                                "Ctrl+N begins a new job: the size, then notes as they stand on the drawing, one a line; F7 adds notes to the open job; Ctrl+Shift+N is the same job again, for another quantity",
+                                "F9 opens the quick check from anywhere: nine fields, answers as they are typed; Esc leads back",
                                 "F4 opens the next caution; then 1, 2 or 3 takes a remedy, Esc closes it",
                                 "Ctrl+Z and Ctrl+Y undo and redo, without limit",
-                                "Ctrl+U: inch or metric; Ctrl+1, 2, 3: plan, walk through, review",
+                                "F11: paper, night or as printed; Ctrl+U: inch or metric; Ctrl+1, 2, 3: plan, walk through, review",
                                 "Dots below a value: pencilled, it follows every change. Plain: inked, it stays. In a box: measured")));
     }
 
     void quit() {
-        if (files.mayLose()) {
-            dispose();
-        }
+        files.unlessLost(this::dispose);
     }
 }

@@ -22,7 +22,7 @@ final class TestDesk implements AutoCloseable {
     private final Desk desk;
 
     TestDesk(Path workingFolder) {
-        Settings settings = new Settings(null, workingFolder, "", "PAPER");
+        Settings settings = Settings.first(workingFolder);
         Opening.Result practice = Opening.practice(settings);
         assertThat(practice.notice().lines()).isEmpty();
         desk = new Desk(new Desk.Start(practice.opened().orElseThrow(), settings, CLOCK), results::add, screen -> {});
