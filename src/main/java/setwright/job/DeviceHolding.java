@@ -48,6 +48,14 @@ public record DeviceHolding(
         MAGNETIC_CHUCK
     }
 
+    public DeviceHolding withStraps(List<Strapping> changed) {
+        return new DeviceHolding(on, device, x, y, angle, changed, stops);
+    }
+
+    public DeviceHolding withStops(List<StopAt> changed) {
+        return new DeviceHolding(on, device, x, y, angle, straps, changed);
+    }
+
     @Override
     public Kind kind() {
         return Kind.DEVICE;

@@ -99,14 +99,7 @@ public final class HoldingEdits {
             }
             case DEVICE -> {
                 DeviceHolding device = device(ink, drawn);
-                yield new DeviceHolding(
-                        device.on(),
-                        device.device(),
-                        device.x(),
-                        device.y(),
-                        device.angle(),
-                        after.apply(device.straps()),
-                        device.stops());
+                yield device.withStraps(after.apply(device.straps()));
             }
             case VISE -> throw new IllegalArgumentException("Set-up " + setUp + " is held in a vise, not by straps.");
         });

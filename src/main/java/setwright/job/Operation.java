@@ -149,6 +149,11 @@ public record Operation(
         TAP_BY_HAND_GUIDED,
         TAP_UNDER_POWER,
         TAP_WITH_HEAD,
-        TAP_ON_BENCH
+        TAP_ON_BENCH;
+
+        /** Whether hands turn the tool and the spindle stands. */
+        public boolean byHand() {
+            return this == TAP_BY_HAND_GUIDED || this == TAP_ON_BENCH;
+        }
     }
 }

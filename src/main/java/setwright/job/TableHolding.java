@@ -51,6 +51,10 @@ public record TableHolding(
         return new TableHolding(seat, packing, packingHeight, x, y, changed, stops);
     }
 
+    public TableHolding withStops(List<StopAt> changed) {
+        return new TableHolding(seat, packing, packingHeight, x, y, straps, changed);
+    }
+
     @Override
     public Kind kind() {
         return Kind.TABLE;

@@ -84,6 +84,11 @@ public record ViseHolding(
         HARD
     }
 
+    public ViseHolding withStops(List<StopAt> changed) {
+        return new ViseHolding(
+                vise, seat, parallels, parallelHeight, parallelInset, grip, offset, jaws, parts, changed);
+    }
+
     @Override
     public Kind kind() {
         return Kind.VISE;

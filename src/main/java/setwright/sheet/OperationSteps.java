@@ -212,8 +212,7 @@ final class OperationSteps {
     }
 
     private String verb() {
-        boolean byHand = operation.method().value() == Operation.Method.TAP_BY_HAND_GUIDED
-                || operation.method().value() == Operation.Method.TAP_ON_BENCH;
+        boolean byHand = operation.method().value().byHand();
         return operation.kind() == Operation.Kind.TAP && byHand
                 ? "Tap by hand"
                 : operation.kind().verb();

@@ -25,6 +25,11 @@ public record Countersink(
         String source)
         implements Cutter {
     @Override
+    public double tipAngle() {
+        return includedAngle.inside();
+    }
+
+    @Override
     public Form form() {
         return Form.COUNTERSINK;
     }

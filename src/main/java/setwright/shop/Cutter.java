@@ -15,16 +15,14 @@ public sealed interface Cutter extends Owned
                 Countersink,
                 Counterbore,
                 FlyCutter,
-                ShellMill,
                 BoringBar,
-                SlittingSaw,
                 KeyseatCutter,
                 TSlotCutter,
                 DovetailCutter,
                 ChamferMill,
                 CornerRounder,
-                FormCutter,
-                Scriber {
+                Scriber,
+                BoredCutter {
     Form form();
 
     ToolMaterial material();
@@ -47,6 +45,21 @@ public sealed interface Cutter extends Owned
     @Override
     default Kind kind() {
         return Kind.CUTTER;
+    }
+
+    /** Included angle of its point, rad; a half turn where it ends flat. */
+    default double tipAngle() {
+        return Math.PI;
+    }
+
+    /** Helix of its flutes, rad; nought where they are straight. */
+    default double fluteHelix() {
+        return 0;
+    }
+
+    /** Between its edges and its axis, rad; nought for a square shoulder. */
+    default double edgeLead() {
+        return 0;
     }
 
     /** Whether it has a bore and sits on an arbor. */

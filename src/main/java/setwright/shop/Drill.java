@@ -27,6 +27,11 @@ public record Drill(
         implements Cutter {
 
     @Override
+    public double tipAngle() {
+        return pointAngle.inside();
+    }
+
+    @Override
     public Form form() {
         return Form.DRILL;
     }

@@ -27,6 +27,11 @@ public record EndMill(
         implements Cutter {
 
     @Override
+    public double fluteHelix() {
+        return helix.inside();
+    }
+
+    @Override
     public Form form() {
         return Form.END_MILL;
     }

@@ -27,6 +27,11 @@ public record FaceMill(
         implements Cutter {
 
     @Override
+    public double edgeLead() {
+        return leadAngle.inside();
+    }
+
+    @Override
     public Form form() {
         return Form.FACE_MILL;
     }

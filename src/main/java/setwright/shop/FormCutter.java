@@ -21,29 +21,9 @@ public record FormCutter(
         String profile,
         Kept kept,
         String source)
-        implements Cutter {
+        implements BoredCutter {
     @Override
     public Form form() {
         return Form.FORM_CUTTER;
-    }
-
-    @Override
-    public Typed<Length> shank() {
-        return bore;
-    }
-
-    @Override
-    public ShankForm shankForm() {
-        return ShankForm.BORE;
-    }
-
-    @Override
-    public Typed<Length> fluteLength() {
-        return width;
-    }
-
-    @Override
-    public Typed<Length> overallLength() {
-        return width;
     }
 }

@@ -19,29 +19,9 @@ public record ShellMill(
         int teeth,
         Kept kept,
         String source)
-        implements Cutter {
+        implements BoredCutter {
     @Override
     public Form form() {
         return Form.SHELL_MILL;
-    }
-
-    @Override
-    public Typed<Length> shank() {
-        return bore;
-    }
-
-    @Override
-    public ShankForm shankForm() {
-        return ShankForm.BORE;
-    }
-
-    @Override
-    public Typed<Length> fluteLength() {
-        return width;
-    }
-
-    @Override
-    public Typed<Length> overallLength() {
-        return width;
     }
 }

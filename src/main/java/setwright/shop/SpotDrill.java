@@ -25,6 +25,11 @@ public record SpotDrill(
         implements Cutter {
 
     @Override
+    public double tipAngle() {
+        return pointAngle.inside();
+    }
+
+    @Override
     public Form form() {
         return Form.SPOT_DRILL;
     }

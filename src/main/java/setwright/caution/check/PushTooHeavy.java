@@ -9,8 +9,7 @@ import setwright.caution.Finding;
 import setwright.caution.Margin;
 import setwright.caution.Proposal;
 import setwright.caution.Severity;
-import setwright.cutting.DrillCut;
-import setwright.cutting.Drilling;
+import setwright.cutting.LeverPush;
 import setwright.job.Operation;
 import setwright.plan.Plan;
 import setwright.plan.cut.OperationCut;
@@ -20,12 +19,6 @@ import setwright.quantity.Unit;
 
 /** A drill that a hand cannot push: a note where it goes slower than planned, a caution where even half the feed is too much. */
 public final class PushTooHeavy implements Check {
-    /** What a hand on the lever pushes the quill with, N (from memory: about 3,000). */
-    static final double BY_HAND = 3000;
-
-    /** Below this share of the planned feed a drill rubs more than it cuts (common practice). */
-    private static final double SLOWEST = 0.5;
-
     @Override
     public String slug() {
         return "push-too-heavy";
@@ -43,37 +36,33 @@ public final class PushTooHeavy implements Check {
 
     private Finding look(Operations.In in, OperationCut cut) {
         double feed = cut.feedPerEdge().inside();
-        double planned = thrust(in, feed);
-        double slowest = thrust(in, SLOWEST * feed);
-        Margin margin =
-                Margin.of(slug(), in.place("lever"), "Push of " + in.cutter(), Figure.atMost(BY_HAND, slowest, Unit.N));
+        double diameter = in.cutterRow().orElseThrow().diameter().inside();
+        double factor = in.plan().rows().material().drillFactor().inside();
+        double planned = LeverPush.planned(diameter, feed, before(in), factor);
+        double slowest = LeverPush.slowest(diameter, feed, before(in), factor);
+        Margin margin = Margin.of(
+                slug(), in.place("lever"), "Push of " + in.cutter(), Figure.atMost(LeverPush.BY_HAND, slowest, Unit.N));
         if (!margin.figure().holds()) {
             return Finding.fails(margin, Severity.CAUTION, message(in, slowest, " even at half the feed"));
         }
-        return planned > BY_HAND
+        return planned > LeverPush.BY_HAND
                 ? Finding.fails(margin, Severity.NOTE, message(in, planned, " at the feed of the plan"))
                 : Finding.holds(margin);
     }
 
-    /** Of a plain sharp drill, with the hole that is there before it, N. */
-    private static double thrust(Operations.In in, double feed) {
-        double diameter = in.cutterRow().orElseThrow().diameter().inside();
-        double before = in.plan()
+    /** The hole that is there before it, mm. */
+    private static double before(Operations.In in) {
+        return in.plan()
                 .part()
                 .operation(in.operation().id())
                 .flatMap(OperationStage::holeBefore)
                 .orElse(0.0);
-        double factor = in.plan().rows().material().drillFactor().inside();
-        return before < diameter
-                ? Drilling.load(DrillCut.plain(diameter, feed).withPilot(before), factor)
-                        .thrust()
-                : 0;
     }
 
     private static String message(Operations.In in, double thrust, String when) {
         Words words = new Words(in.plan());
         return in.cutter() + " " + in.at() + " wants a push of " + words.of(Measure.FORCE, thrust) + when
-                + "; a hand on the lever gives about " + words.of(Measure.FORCE, BY_HAND)
+                + "; a hand on the lever gives about " + words.of(Measure.FORCE, LeverPush.BY_HAND)
                 + ". It rubs, and grabs as it breaks through: drill a pilot as wide as its web first.";
     }
 

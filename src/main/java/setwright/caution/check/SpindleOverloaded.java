@@ -10,6 +10,7 @@ import setwright.caution.Margin;
 import setwright.caution.Proposal;
 import setwright.caution.Severity;
 import setwright.cutting.Drilling;
+import setwright.cutting.LeverPush;
 import setwright.job.Operation;
 import setwright.plan.Plan;
 import setwright.plan.cut.OperationCut;
@@ -20,9 +21,6 @@ import setwright.shop.Machine;
 public final class SpindleOverloaded implements Check {
     /** A motor bears this much more for the length of a pass, and the efficiency is a usual one (common practice). */
     private static final double FOR_A_PASS = 1.25;
-
-    /** Of the feed of the plan, what a hand goes back to (common practice). */
-    private static final double SLOWEST = 0.5;
 
     @Override
     public String slug() {
@@ -42,7 +40,7 @@ public final class SpindleOverloaded implements Check {
 
     private Finding look(Operations.In in, OperationCut cut) {
         double available = available(in.plan());
-        double power = cut.power().inside() * (byHand(in) ? Drilling.feedFactor(SLOWEST) : 1);
+        double power = cut.power().inside() * (byHand(in) ? Drilling.feedFactor(LeverPush.SLOWEST) : 1);
         Margin margin = Margin.of(
                 slug(), in.place("spindle"), "Power for " + in.cutter(), Figure.atMost(available, power, Unit.W));
         return margin.figure().holds()

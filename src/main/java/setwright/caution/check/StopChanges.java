@@ -33,39 +33,15 @@ record StopChanges(Plan plan, String setUp) {
             case UNDECIDED -> holding;
             case VISE -> {
                 ViseHolding vise = (ViseHolding) holding;
-                yield new ViseHolding(
-                        vise.vise(),
-                        vise.seat(),
-                        vise.parallels(),
-                        vise.parallelHeight(),
-                        vise.parallelInset(),
-                        vise.grip(),
-                        vise.offset(),
-                        vise.jaws(),
-                        vise.parts(),
-                        moved(vise.stops(), side));
+                yield vise.withStops(moved(vise.stops(), side));
             }
             case TABLE -> {
                 TableHolding table = (TableHolding) holding;
-                yield new TableHolding(
-                        table.seat(),
-                        table.packing(),
-                        table.packingHeight(),
-                        table.x(),
-                        table.y(),
-                        table.straps(),
-                        moved(table.stops(), side));
+                yield table.withStops(moved(table.stops(), side));
             }
             case DEVICE -> {
                 DeviceHolding device = (DeviceHolding) holding;
-                yield new DeviceHolding(
-                        device.on(),
-                        device.device(),
-                        device.x(),
-                        device.y(),
-                        device.angle(),
-                        device.straps(),
-                        moved(device.stops(), side));
+                yield device.withStops(moved(device.stops(), side));
             }
         };
     }

@@ -75,7 +75,7 @@ public final class TapBottoms implements Check {
         if (depth.value() >= depth.limit() - ROUNDING) {
             return Finding.holds(margin);
         }
-        return in.operation().method().value() == Operation.Method.TAP_BY_HAND_GUIDED
+        return in.operation().method().value().byHand()
                 ? Finding.fails(margin, Severity.CAUTION, message(in, hole, depth, BY_HAND))
                 : Finding.fails(margin, Severity.STOP, message(in, hole, depth, UNDER_POWER));
     }

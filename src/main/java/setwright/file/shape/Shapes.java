@@ -14,11 +14,26 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import setwright.file.json.Problems;
 import setwright.file.json.Tree;
+import setwright.job.DeviceHolding;
+import setwright.job.JobPlan;
 import setwright.job.Plannable;
+import setwright.job.RoughBody;
+import setwright.job.SetUp;
+import setwright.job.TableHolding;
+import setwright.job.ViseHolding;
 import setwright.quantity.Typed;
 
 /** Derives shapes from records, and takes trees through them. */
 public final class Shapes {
+    /** Lists that came into the format later, or that most jobs have no use for. */
+    private static final Map<Class<?>, List<String>> MAY_BE_LEFT_OUT = Map.of(
+            JobPlan.class, List.of("relations", "received"),
+            SetUp.class, List.of("zeros"),
+            ViseHolding.class, List.of("stops"),
+            TableHolding.class, List.of("straps", "stops"),
+            DeviceHolding.class, List.of("straps", "stops"),
+            RoughBody.class, List.of("points"));
+
     private Shapes() {}
 
     /** The shape of a record that is no kind of a family. */
@@ -66,17 +81,8 @@ public final class Shapes {
         return new FormShape(type, written, keys);
     }
 
-    /** Lists that came into the format later, or that most jobs have no use for. */
     private static boolean mayBeLeftOut(Class<?> type, RecordComponent component) {
-        List<String> lists = switch (type.getSimpleName()) {
-            case "JobPlan" -> List.of("relations", "received");
-            case "SetUp" -> List.of("zeros");
-            case "ViseHolding" -> List.of("stops");
-            case "TableHolding", "DeviceHolding" -> List.of("straps", "stops");
-            case "RoughBody" -> List.of("points");
-            default -> List.of();
-        };
-        return lists.contains(component.getName());
+        return MAY_BE_LEFT_OUT.getOrDefault(type, List.of()).contains(component.getName());
     }
 
     private static FormShape.Leave leave(AnnotatedType type) {

@@ -20,8 +20,7 @@ import setwright.quantity.Unit;
 import setwright.quantity.Value;
 import setwright.quantity.Worked;
 import setwright.shop.Axis;
-import setwright.shop.EndMill;
-import setwright.shop.FaceMill;
+import setwright.shop.Cutter;
 
 /** A milled operation of whatever kind: force over the turn, power, spring and the limits it uses up. */
 final class MilledCut {
@@ -44,38 +43,8 @@ final class MilledCut {
     }
 
     private MillingCutter cutter() {
-        return switch (question.cutter().form()) {
-            case FACE_MILL ->
-                new MillingCutter(
-                        diameter(),
-                        question.cutter().teeth(),
-                        0,
-                        ((FaceMill) question.cutter()).leadAngle().inside());
-            case END_MILL ->
-                MillingCutter.square(
-                        diameter(),
-                        question.cutter().teeth(),
-                        ((EndMill) question.cutter()).helix().inside());
-            case SPOT_DRILL,
-                    DRILL,
-                    REAMER,
-                    TAP,
-                    CENTRE_DRILL,
-                    COUNTERSINK,
-                    COUNTERBORE,
-                    FLY_CUTTER,
-                    SHELL_MILL,
-                    BORING_BAR,
-                    SLITTING_SAW,
-                    KEYSEAT_CUTTER,
-                    T_SLOT_CUTTER,
-                    DOVETAIL_CUTTER,
-                    CHAMFER_MILL,
-                    CORNER_ROUNDER,
-                    FORM_CUTTER,
-                    SCRIBER ->
-                MillingCutter.square(diameter(), question.cutter().teeth(), 0);
-        };
+        Cutter tool = question.cutter();
+        return new MillingCutter(diameter(), tool.teeth(), tool.fluteHelix(), tool.edgeLead());
     }
 
     private MillingCut cut() {

@@ -18,10 +18,7 @@ import setwright.job.Feature;
 import setwright.job.Job;
 import setwright.job.Operation;
 import setwright.reach.ThroughDepth;
-import setwright.shop.Countersink;
 import setwright.shop.Cutter;
-import setwright.shop.Drill;
-import setwright.shop.SpotDrill;
 
 /** The way of the tool point in one operation, and what it takes from the stock. */
 record OperationWay(ToolPath path, List<Point2> spots, List<Solid> gone, double cutLength) {
@@ -153,36 +150,8 @@ record OperationWay(ToolPath path, List<Point2> spots, List<Solid> gone, double 
     }
 
     static double pointLength(Cutter cutter) {
-        return switch (cutter.form()) {
-            case DRILL ->
-                ThroughDepth.pointLength(
-                        cutter.diameter().inside(),
-                        ((Drill) cutter).pointAngle().inside());
-            case SPOT_DRILL ->
-                ThroughDepth.pointLength(
-                        cutter.diameter().inside(),
-                        ((SpotDrill) cutter).pointAngle().inside());
-            case COUNTERSINK ->
-                ThroughDepth.pointLength(
-                        cutter.diameter().inside(),
-                        ((Countersink) cutter).includedAngle().inside());
-            case END_MILL,
-                    FACE_MILL,
-                    REAMER,
-                    TAP,
-                    CENTRE_DRILL,
-                    COUNTERBORE,
-                    FLY_CUTTER,
-                    SHELL_MILL,
-                    BORING_BAR,
-                    SLITTING_SAW,
-                    KEYSEAT_CUTTER,
-                    T_SLOT_CUTTER,
-                    DOVETAIL_CUTTER,
-                    CHAMFER_MILL,
-                    CORNER_ROUNDER,
-                    FORM_CUTTER,
-                    SCRIBER -> 0;
-        };
+        return cutter.tipAngle() < Math.PI
+                ? ThroughDepth.pointLength(cutter.diameter().inside(), cutter.tipAngle())
+                : 0;
     }
 }

@@ -4,8 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import setwright.cutting.ChiselFactors;
-import setwright.cutting.Drilling;
+import setwright.cutting.LeverPush;
 import setwright.job.Hole;
 import setwright.job.Operation;
 import setwright.plan.Rows;
@@ -42,9 +41,6 @@ final class CutterPencil {
 
     /** A face mill is best a little wider than the face (common practice). */
     private static final double FACE_MILL_OVER_WIDTH = 1.15;
-
-    /** What a hand on the lever pushes the quill with, N (from memory: about 3,000). */
-    private static final double BY_HAND = 3000;
 
     private final Drafting drafting;
 
@@ -127,7 +123,7 @@ final class CutterPencil {
     /** The largest that a hand on the quill's lever pushes into the full; a bar takes the rest. */
     private String beforeBoring(double most) {
         return owned(Drill.class)
-                .filter(drill -> drill.diameter().inside() <= most && pushed(drill) <= BY_HAND)
+                .filter(drill -> drill.diameter().inside() <= most && pushed(drill) <= LeverPush.BY_HAND)
                 .max(Comparator.comparingDouble(
                                 (Drill drill) -> drill.diameter().inside())
                         .thenComparing(Comparator.comparing(ShopRow::id).reversed()))
@@ -135,14 +131,15 @@ final class CutterPencil {
                 .orElse(Rows.NOTHING);
     }
 
-    /** Thrust of a plain sharp drill in the full at half its feed, N. */
+    /** What it asks of the hand in the full, N. */
     private double pushed(Drill drill) {
         double diameter = drill.diameter().inside();
         return drafting.rows()
                 .cuttingSpeed(drill.form(), drill.material())
-                .map(row -> Drilling.thrust(
-                        new Drilling.Drill(diameter, row.feedAt(diameter) / 2, 1),
-                        ChiselFactors.of(ChiselFactors.STANDARD_WEB, 0),
+                .map(row -> LeverPush.slowest(
+                        diameter,
+                        row.feedAt(diameter),
+                        0,
                         drafting.rows().material().drillFactor().inside()))
                 .orElse(Double.POSITIVE_INFINITY);
     }

@@ -44,7 +44,7 @@ final class SpeedPencil {
     }
 
     Typed<SpindleSpeed> speed() {
-        if (method == Operation.Method.TAP_BY_HAND_GUIDED || method == Operation.Method.TAP_ON_BENCH) {
+        if (method.byHand()) {
             return drafting.speed(0);
         }
         return cutter.flatMap(tool -> row(tool)

@@ -82,7 +82,8 @@ public final class CardModel {
         Drawn<Typed<SpindleSpeed>> speed = planned.value(operation, OperationField.SPEED);
         Drawn<Typed<Speed>> feed = planned.value(operation, OperationField.FEED);
         List<Span> spans = new ArrayList<>();
-        if (byHand(operation) && speed.value().inside() == 0) {
+        if (planned.value(operation, OperationField.METHOD).value().byHand()
+                && speed.value().inside() == 0) {
             spans.add(Span.value("by hand", speed.standing()));
         } else {
             spans.add(Span.value(speed.value().text(), speed.standing()));
@@ -94,13 +95,6 @@ public final class CardModel {
                 .operation(operation.id())
                 .ifPresent(time -> spans.add(Span.plain("   " + Times.text(time.whole(), planned.printing()))));
         return spans;
-    }
-
-    private boolean byHand(DrawnOperation operation) {
-        return switch (planned.value(operation, OperationField.METHOD).value()) {
-            case TAP_BY_HAND_GUIDED, TAP_ON_BENCH -> true;
-            case TABLE_FEED, QUILL_LEVER, QUILL_POWER, TAP_UNDER_POWER, TAP_WITH_HEAD -> false;
-        };
     }
 
     private List<Span> with(DrawnOperation operation) {
