@@ -5,12 +5,12 @@ import java.util.List;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import setwright.window.desk.EntryActions;
-import setwright.window.desk.FieldActions;
 import setwright.window.look.Palette;
 import setwright.window.model.EntryPage;
 import setwright.window.model.Field;
 import setwright.window.state.Entry.TitleField;
 import setwright.window.view.card.FieldBox;
+import setwright.window.view.card.Onward;
 import setwright.window.view.part.WrappingText;
 
 /** The title block: size, material, number off, unit; name and drawing where somebody wants them. */
@@ -48,7 +48,7 @@ final class TitleView extends JPanel {
 
     private void build(List<Field> fields) {
         for (Field field : fields) {
-            FieldBox box = new FieldBox(field, new Steps(actions, this));
+            FieldBox box = new FieldBox(field, new Onward(actions, this::next));
             boxes.add(box);
             add(box, field.key().equals("title.PART") ? "wmin 0, newline" : "wmin 0");
         }
@@ -68,34 +68,6 @@ final class TitleView extends JPanel {
             boxes.get(at + 1).takeKeyboard();
         } else {
             onward.run();
-        }
-    }
-
-    private record Steps(EntryActions actions, TitleView view) implements FieldActions {
-        @Override
-        public void typed(String field, String text) {
-            actions.typed(field, text);
-        }
-
-        @Override
-        public void ink(String field) {
-            actions.ink(field);
-            view.next(field);
-        }
-
-        @Override
-        public void pencil(String field) {
-            actions.pencil(field);
-        }
-
-        @Override
-        public void back(String field) {
-            actions.back(field);
-        }
-
-        @Override
-        public void left(String field) {
-            actions.left(field);
         }
     }
 }

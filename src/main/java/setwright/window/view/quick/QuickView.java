@@ -6,13 +6,13 @@ import java.util.List;
 import javax.swing.JButton;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
-import setwright.window.desk.FieldActions;
 import setwright.window.desk.QuickActions;
 import setwright.window.look.Palette;
 import setwright.window.model.Field;
 import setwright.window.model.Quick;
 import setwright.window.state.QuickField;
 import setwright.window.view.card.FieldBox;
+import setwright.window.view.card.Onward;
 import setwright.window.view.part.Keys;
 
 /** One page: nine fields, and beside them what they come to, as they are typed. */
@@ -67,7 +67,7 @@ public final class QuickView extends JPanel {
     private void build(List<Field> shown) {
         fields.removeAll();
         boxes.clear();
-        Onward onward = new Onward(actions, this);
+        Onward onward = new Onward(actions, this::next);
         for (Field field : shown) {
             FieldBox box = new FieldBox(field, onward);
             boxes.add(box);
@@ -92,34 +92,5 @@ public final class QuickView extends JPanel {
     @Override
     public Color getBackground() {
         return Palette.now().sheet();
-    }
-
-    /** The same actions; Enter also goes on to the next field. */
-    private record Onward(QuickActions actions, QuickView view) implements FieldActions {
-        @Override
-        public void typed(String field, String text) {
-            actions.typed(field, text);
-        }
-
-        @Override
-        public void ink(String field) {
-            actions.ink(field);
-            view.next(field);
-        }
-
-        @Override
-        public void pencil(String field) {
-            actions.pencil(field);
-        }
-
-        @Override
-        public void back(String field) {
-            actions.back(field);
-        }
-
-        @Override
-        public void left(String field) {
-            actions.left(field);
-        }
     }
 }
