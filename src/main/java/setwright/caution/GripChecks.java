@@ -10,6 +10,7 @@ import setwright.caution.check.GripTooShallow;
 import setwright.caution.check.HeelLow;
 import setwright.caution.check.IndexNotLocked;
 import setwright.caution.check.MarksFinishedFace;
+import setwright.caution.check.NothingHolds;
 import setwright.caution.check.OneEndOfJaws;
 import setwright.caution.check.RoundOnTwoLines;
 import setwright.caution.check.SlotOverloaded;
@@ -22,6 +23,7 @@ import setwright.caution.check.WorkSprings;
 /** What holds the work. */
 final class GripChecks {
     static final List<Check> ALL = List.of(
+            new NothingHolds(),
             GivesInGrip.slides(),
             GivesInGrip.lifts(),
             GivesInGrip.tips(),

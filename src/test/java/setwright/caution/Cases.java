@@ -35,6 +35,7 @@ final class Cases {
 
     /** Those that nothing in the plan mends. */
     static final List<String> BY_HAND = List.of(
+            "nothing-holds-it",
             "off-tolerance",
             "will-not-clean-up",
             "loads-wrong-way-round",

@@ -20,6 +20,7 @@ final class GripCases {
 
     static List<Case> all() {
         return List.of(
+                new Case("nothing-holds-it", StrapCases.lyingOn("80"), StrapCases.lyingOn("200")),
                 new Case("slides-in-grip", Cases.snugFacing(660), Cases.snugFacing(420)),
                 new Case("lifts-in-grip", Cases.steepHelix(120), Cases.steepHelix(88)),
                 new Case("tips-in-grip", Cases.tall(120), Cases.tall(65)),

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import setwright.geometry.Side;
+import setwright.job.DeviceField;
 import setwright.job.DeviceHolding;
 import setwright.job.Edge;
 import setwright.job.Feature;
@@ -228,13 +229,30 @@ final class StrapCases {
 
     /** A block on a rotary table of 200 whose lock holds this, with a step of 4 at 40 from its middle. */
     static Bench indexed(String lock) {
+        return onRotary(DeviceHolding.pencilled(DeviceHolding.On.ROTARY_TABLE), rotary("200", lock));
+    }
+
+    /** The same block on one of two rotary tables; beside it there is room for straps on the larger alone. */
+    static Bench lyingOn(String rotary) {
+        DeviceHolding pencilled = DeviceHolding.pencilled(DeviceHolding.On.ROTARY_TABLE);
+        return onRotary(
+                DeviceField.DEVICE.write(pencilled, ink("rotary-" + rotary)),
+                rotary("80", "400 N·m"),
+                rotary("200", "400 N·m"));
+    }
+
+    private static Bench onRotary(DeviceHolding holding, RotaryTable... tables) {
         Step step = new Step(
                 "st1", "step 10 x 4", Side.TOP, Edge.LEFT, size("10 mm"), size("4 mm"), null, null, GotBy.MEASURED);
         Job job = SmallJobs.job("Shoe", 1, SmallMaterials.STEEL, exact("82", "52", "20"), step);
-        RotaryTable table = new RotaryTable(
-                "rotary-200",
-                "Rotary table 200",
-                SmallShop.length("200 mm"),
+        return Bench.of(held(job, Side.TOP, holding)).in(shop("80 mm", "100 mm").with(List.of(tables)));
+    }
+
+    private static RotaryTable rotary(String diameter, String lock) {
+        return new RotaryTable(
+                "rotary-" + diameter,
+                "Rotary table " + diameter,
+                SmallShop.length(diameter + " mm"),
                 SmallShop.length("90 mm"),
                 null,
                 90,
@@ -245,8 +263,6 @@ final class StrapCases {
                 SmallShop.READING.mass("15 kg"),
                 SmallShop.KEPT,
                 SmallShop.SOURCE);
-        return Bench.of(held(job, Side.TOP, DeviceHolding.pencilled(DeviceHolding.On.ROTARY_TABLE)))
-                .in(shop("80 mm", "100 mm").with(List.of(table)));
     }
 
     /** A foot drilled from either side, the head swivelled for the top. */
