@@ -2,7 +2,6 @@ package setwright.command;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import setwright.caution.Caution;
@@ -13,6 +12,7 @@ import setwright.file.RowNote;
 import setwright.file.json.Json;
 import setwright.file.json.Problem;
 import setwright.file.json.Tree;
+import setwright.file.shape.WrittenNames;
 import setwright.job.DrawnSetUp;
 import setwright.job.JobRecord;
 import setwright.plan.NotChecked;
@@ -91,7 +91,7 @@ final class CheckJson {
         return Json.object()
                 .put("id", setUp.id())
                 .put("title", setUp.title())
-                .put("holding", setUp.holding().kind().name().toLowerCase(Locale.ROOT))
+                .put("holding", WrittenNames.constant(setUp.holding().kind()))
                 .put("holdFactor", weakest(setUp))
                 .put(
                         "kneeHeights",
@@ -182,7 +182,7 @@ final class CheckJson {
     private static Tree accepted(JobRecord.Acceptance acceptance) {
         return Json.object()
                 .put("by", acceptance.by())
-                .put("role", acceptance.role().name().toLowerCase(Locale.ROOT))
+                .put("role", WrittenNames.constant(acceptance.role()))
                 .put("reason", acceptance.reason())
                 .put("at", acceptance.at())
                 .put("value", number(acceptance.value()))

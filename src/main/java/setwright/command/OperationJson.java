@@ -1,12 +1,12 @@
 package setwright.command;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import setwright.cutting.Limit;
 import setwright.file.json.Json;
 import setwright.file.json.Tree;
+import setwright.file.shape.WrittenNames;
 import setwright.geometry.Nearest;
 import setwright.holding.HoldFactor;
 import setwright.job.DrawnOperation;
@@ -44,7 +44,7 @@ final class OperationJson {
     Tree tree() {
         Json.ObjectBuilder object = Json.object()
                 .put("id", operation.id())
-                .put("kind", operation.kind().name().toLowerCase(Locale.ROOT))
+                .put("kind", WrittenNames.constant(operation.kind()))
                 .put("cutter", row(operation.cutter().value()))
                 .put("holder", row(operation.holder().value()))
                 .put("stickOut", finite(operation.stickOut().value().inside()))

@@ -1,10 +1,10 @@
 package setwright.command;
 
-import java.util.Locale;
 import java.util.Optional;
 import setwright.geometry.Nearest;
 import setwright.job.DrawnOperation;
 import setwright.job.DrawnSetUp;
+import setwright.job.InWords;
 import setwright.plan.Plan;
 import setwright.plan.cut.OperationCut;
 import setwright.plan.hold.OperationHold;
@@ -68,7 +68,7 @@ final class OperationTables {
     }
 
     private static String word(DrawnOperation operation) {
-        return operation.kind().name().toLowerCase(Locale.ROOT);
+        return InWords.word(operation.kind());
     }
 
     private String speed(DrawnOperation operation) {

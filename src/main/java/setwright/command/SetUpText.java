@@ -2,7 +2,6 @@ package setwright.command;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import setwright.job.DrawnDevice;
@@ -11,6 +10,7 @@ import setwright.job.DrawnSetUp;
 import setwright.job.DrawnTable;
 import setwright.job.DrawnVise;
 import setwright.job.HoldingEdits;
+import setwright.job.InWords;
 import setwright.job.Tilt;
 import setwright.plan.Plan;
 import setwright.plan.hold.OperationHold;
@@ -83,7 +83,7 @@ final class SetUpText {
     }
 
     private String vise(DrawnVise vise) {
-        String grip = vise.grip().value().name().toLowerCase(Locale.ROOT);
+        String grip = InWords.word(vise.grip().value());
         String packing = vise.onParallels()
                 ? "; " + row(vise.parallels().value()) + ", "
                         + vise.parallelHeight().value().text() + " high, " + inset(vise)

@@ -1,6 +1,7 @@
 package setwright.job;
 
 import java.util.Collection;
+import java.util.Locale;
 
 /** Ids that the program makes: short, and unique among those that are taken. */
 public final class Ids {
@@ -13,6 +14,11 @@ public final class Ids {
             id = wanted + "-" + i;
         }
         return id;
+    }
+
+    /** What an operation on something is called where nobody named it: {@code slot1-t-slot}. */
+    public static String operation(String of, Operation.Kind kind) {
+        return of + "-" + kind.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
     /** The id of a further set-up: s and its number, or the next number that is free. */

@@ -20,7 +20,6 @@ import static setwright.job.Feature.Kind.WOODRUFF_SEAT;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.Consumer;
 
 /** Changes of which operations a set-up has, and in which order; each {@code Job -> Job}. */
@@ -60,7 +59,7 @@ public final class OperationEdits {
     public static Added added(DrawnUp drawnUp, String setUp, String after, Operation.Kind kind, List<String> features) {
         List<SetUp> route = Edits.writtenWhole(drawnUp);
         String first = features.isEmpty() ? setUp : features.get(0);
-        String id = Ids.free(first + "-" + kind.name().toLowerCase(Locale.ROOT), ids(route));
+        String id = Ids.free(Ids.operation(first, kind), ids(route));
         Job job = Edits.changedSetUp(drawnUp.job(), route, setUp, before -> {
             List<Operation> all = new ArrayList<>(before.operations());
             all.add(place(all, after) + 1, Operation.pencilled(id, kind, features));

@@ -1,7 +1,7 @@
 package setwright.review;
 
-import java.util.Locale;
 import java.util.stream.Stream;
+import setwright.job.InWords;
 import setwright.job.Size;
 import setwright.quantity.Measure;
 import setwright.quantity.Printing;
@@ -13,7 +13,7 @@ final class Texts {
     private Texts() {}
 
     static String words(Enum<?> value) {
-        return value.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        return InWords.word(value);
     }
 
     static String size(Size size) {

@@ -10,8 +10,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 import setwright.cutting.LimitName;
 import setwright.file.Schema;
 import setwright.file.json.Json;
@@ -33,18 +36,33 @@ class CheckCommandTest {
         return (Tree.JsonObject) Json.read(line).tree().orElseThrow();
     }
 
-    @Test
-    void the_answer_has_every_key_of_its_schema() {
-        Run run = Run.of("check", BLOCK.toString(), "--json");
+    static List<Path> demonstrations() throws IOException {
+        try (Stream<Path> files = Files.list(Path.of("demo-jobs"))) {
+            return files.filter(file -> file.toString().endsWith(".setwright.json"))
+                    .sorted()
+                    .toList();
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("demonstrations")
+    void the_answer_has_every_key_of_its_schema(Path job) {
+        Run run = Run.of("check", job.toString(), "--json");
         assertThat(run.err()).isEmpty();
         assertThat(broken(run.out())).isEmpty();
-        assertThat(json(run.out()).text("file")).contains(BLOCK.toString());
+        assertThat(json(run.out()).text("file")).contains(job.toString());
+    }
+
+    @ParameterizedTest
+    @MethodSource("demonstrations")
+    void the_text_is_at_most_100_columns_wide(Path job) {
+        Run run = Run.of("check", job.toString());
+        assertThat(run.out().lines()).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(100));
     }
 
     @Test
-    void the_text_is_at_most_100_columns_wide_and_says_what_a_newcomer_looks_for() {
+    void the_text_says_what_a_newcomer_looks_for() {
         Run run = Run.of("check", BLOCK.toString());
-        assertThat(run.out().lines()).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(100));
         assertThat(run.out())
                 .contains("Bearing block", "Mild steel", "Knee mill", "6 in vise", "Grip", "Knee", "Times")
                 .contains("Error budget", "Worked out, for instance", "source: ")

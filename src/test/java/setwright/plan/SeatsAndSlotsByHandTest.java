@@ -127,11 +127,11 @@ class SeatsAndSlotsByHandTest {
                 GotBy.TOOL));
         block.plan(job, AluminiumBlock.drawer().with(List.of(head)));
         OperationStage neck = block.plan().part().operation("t1-slot").orElseThrow();
-        OperationStage under = block.plan().part().operation("t1-t_slot").orElseThrow();
+        OperationStage under = block.plan().part().operation("t1-t-slot").orElseThrow();
         assertThat(MilledBlock.removed(neck)).isCloseTo(16000, within(1e-6));
         assertThat(MilledBlock.removed(under)).isCloseTo(6400, within(1e-6));
         assertThat(under.path().length(Move.Kind.CUT)).isCloseTo(100 + 18 + 4, within(1e-9));
-        assertThat(block.cut("t1-t_slot").passes()).isEqualTo(1);
+        assertThat(block.cut("t1-t-slot").passes()).isEqualTo(1);
     }
 
     /**

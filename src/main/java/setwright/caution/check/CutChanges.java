@@ -2,12 +2,12 @@ package setwright.caution.check;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import setwright.caution.Caution;
 import setwright.caution.Proposal;
 import setwright.caution.Proposal.Way;
 import setwright.job.DrawnOperation;
 import setwright.job.Edits;
+import setwright.job.InWords;
 import setwright.job.Operation;
 import setwright.job.OperationField;
 import setwright.job.Plannable;
@@ -118,7 +118,7 @@ record CutChanges(Plan plan, DrawnOperation operation) {
     }
 
     private static String word(Enum<?> value) {
-        return value.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        return InWords.word(value);
     }
 
     private <T> Proposal set(Way way, String text, OperationField<T> field, T value) {

@@ -3,11 +3,11 @@ package setwright.caution.check;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.Locale;
 import setwright.caution.Proposal;
 import setwright.caution.Proposal.Way;
 import setwright.job.Drawn;
 import setwright.job.Edits;
+import setwright.job.InWords;
 import setwright.job.Plannable;
 import setwright.job.ViseField;
 import setwright.job.ViseHolding.GripAsked;
@@ -46,6 +46,6 @@ record GripChanges(Plan plan, String setUp) {
     }
 
     private static String word(GripAsked grip) {
-        return grip.name().toLowerCase(Locale.ROOT);
+        return InWords.word(grip);
     }
 }

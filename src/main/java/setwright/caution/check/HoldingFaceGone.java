@@ -3,7 +3,6 @@ package setwright.caution.check;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import setwright.caution.Caution;
@@ -14,6 +13,7 @@ import setwright.caution.Severity;
 import setwright.geometry.Side;
 import setwright.job.DrawnSetUp;
 import setwright.job.Hole;
+import setwright.job.InWords;
 import setwright.job.Operation;
 import setwright.plan.Plan;
 import setwright.plan.part.Holes;
@@ -78,7 +78,7 @@ public final class HoldingFaceGone implements Check {
     /** What has a position tolerance does not bear it; what is general may be drilled with the allowance counted in. */
     private Finding fails(List<Edge> gone) {
         Edge worst = gone.get(0);
-        String side = worst.side().name().toLowerCase(Locale.ROOT);
+        String side = InWords.word(worst.side());
         String more = gone.size() == 1 ? "" : ", and " + (gone.size() - 1) + " more like it";
         return Finding.fails(
                 Caution.Place.worstAt(

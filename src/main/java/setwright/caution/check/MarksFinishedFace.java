@@ -1,7 +1,6 @@
 package setwright.caution.check;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Stream;
 import setwright.caution.Check;
 import setwright.caution.Finding;
@@ -9,6 +8,7 @@ import setwright.caution.Severity;
 import setwright.geometry.Side;
 import setwright.job.Face;
 import setwright.job.FaceState;
+import setwright.job.InWords;
 import setwright.plan.Plan;
 import setwright.quantity.Length;
 import setwright.quantity.Typed;
@@ -41,8 +41,8 @@ public final class MarksFinishedFace implements Check {
         if (!serrated && !fine) {
             return Finding.HOLDS;
         }
-        String word = side.name().toLowerCase(Locale.ROOT);
-        String jaw = in.vise().jawFace().name().toLowerCase(Locale.ROOT);
+        String word = InWords.word(side);
+        String jaw = InWords.word(in.vise().jawFace());
         return Finding.fails(
                 in.place(word, word + " face"),
                 slug(),

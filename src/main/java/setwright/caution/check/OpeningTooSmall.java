@@ -2,7 +2,6 @@ package setwright.caution.check;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import setwright.caution.Caution;
 import setwright.caution.Check;
@@ -16,6 +15,7 @@ import setwright.job.Block;
 import setwright.job.DrawnSetUp;
 import setwright.job.DrawnVise;
 import setwright.job.Edits;
+import setwright.job.InWords;
 import setwright.job.Plannable;
 import setwright.job.ViseField;
 import setwright.job.ViseHolding.JawSeat;
@@ -77,7 +77,7 @@ public final class OpeningTooSmall implements Check {
     }
 
     private static String word(JawSeat seat) {
-        return seat.name().toLowerCase(Locale.ROOT);
+        return InWords.word(seat);
     }
 
     @Override

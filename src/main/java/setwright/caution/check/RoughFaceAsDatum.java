@@ -1,7 +1,6 @@
 package setwright.caution.check;
 
 import java.util.List;
-import java.util.Locale;
 import setwright.caution.Caution;
 import setwright.caution.Check;
 import setwright.caution.Finding;
@@ -9,6 +8,7 @@ import setwright.caution.Proposal;
 import setwright.caution.Severity;
 import setwright.geometry.Side;
 import setwright.job.FaceState;
+import setwright.job.InWords;
 import setwright.plan.Plan;
 
 /** A sawn or cast face against the solid jaw though the part has a clean one that could stand there. */
@@ -40,11 +40,11 @@ public final class RoughFaceAsDatum implements Check {
     }
 
     private static String word(Side side) {
-        return side.name().toLowerCase(Locale.ROOT);
+        return InWords.word(side);
     }
 
     private static String written(FaceState state) {
-        return state.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        return InWords.word(state);
     }
 
     @Override

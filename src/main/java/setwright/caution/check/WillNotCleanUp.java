@@ -2,7 +2,6 @@ package setwright.caution.check;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import setwright.caution.Caution;
 import setwright.caution.Check;
@@ -14,6 +13,7 @@ import setwright.geometry.Side;
 import setwright.job.Block;
 import setwright.job.DrawnSetUp;
 import setwright.job.Face;
+import setwright.job.InWords;
 import setwright.job.Size;
 import setwright.plan.Plan;
 import setwright.quantity.Unit;
@@ -77,7 +77,7 @@ public final class WillNotCleanUp implements Check {
     }
 
     private static String word(Face face) {
-        return face.side().name().toLowerCase(Locale.ROOT);
+        return InWords.word(face.side());
     }
 
     private static String message(Plan plan, DrawnSetUp setUp, Face face, Figure figure) {

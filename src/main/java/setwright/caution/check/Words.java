@@ -1,10 +1,10 @@
 package setwright.caution.check;
 
-import java.util.Locale;
 import java.util.function.Function;
 import setwright.job.Drawn;
 import setwright.job.DrawnOperation;
 import setwright.job.Feature;
+import setwright.job.InWords;
 import setwright.job.Standing;
 import setwright.plan.Plan;
 import setwright.quantity.Length;
@@ -89,7 +89,7 @@ record Words(Plan plan) {
     /** A feature by its note on the drawing, else by its id. A note that is all numbers has its kind before it. */
     static String called(Feature feature) {
         String note = feature.note();
-        String kind = feature.kind().name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        String kind = InWords.word(feature.kind());
         if (note.isEmpty()) {
             return feature.id();
         }

@@ -1,6 +1,7 @@
 package setwright.plan.cut;
 
 import setwright.cutting.Tapping;
+import setwright.job.InWords;
 import setwright.quantity.Given;
 import setwright.quantity.Unit;
 import setwright.quantity.Value;
@@ -24,8 +25,7 @@ final class TappingCut {
                 "tapForce");
         Value pitch = question.tool("pitch", thread.pitch(), Unit.MM, "thread");
         Value kind = Tapping.KIND_FACTOR.of(
-                tap.flute().name().toLowerCase(java.util.Locale.ROOT).replace('_', ' '),
-                Tapping.kindFactor(tap.flute()).expected());
+                InWords.word(tap.flute()), Tapping.kindFactor(tap.flute()).expected());
         Value torque = Tapping.TORQUE.of(
                 force, pitch, question.tool("major diameter", thread.major(), Unit.MM, "thread"), kind, SHARP);
         return HoleCut.of(question, pitch, torque, null);

@@ -76,7 +76,7 @@ final class OperationsPencil {
                 .flatMap(setUp -> setUp.operations().stream())
                 .map(Operation::id)
                 .toList();
-        String id = of + "-" + kind.name().toLowerCase(java.util.Locale.ROOT);
+        String id = Ids.operation(of, kind);
         return Operation.pencilled(Ids.free(id, taken), kind, features);
     }
 

@@ -2,11 +2,11 @@ package setwright.plan.room;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import setwright.job.DeviceHolding;
 import setwright.job.DrawnDevice;
 import setwright.job.DrawnHolding;
 import setwright.job.DrawnTable;
+import setwright.job.InWords;
 import setwright.job.TableHolding;
 import setwright.plan.part.Heights;
 import setwright.reach.Level;
@@ -47,9 +47,7 @@ final class Levels {
 
     private static void addDevice(List<Level> levels, DrawnDevice holding, Heights heights) {
         if (heights.bed() > 0) {
-            String device = holding.on() == DeviceHolding.On.COLLET_BLOCK
-                    ? "vise bed"
-                    : holding.on().name().toLowerCase(Locale.ROOT).replace('_', ' ');
+            String device = holding.on() == DeviceHolding.On.COLLET_BLOCK ? "vise bed" : InWords.word(holding.on());
             levels.add(new Level(device, heights.bed()));
         }
         if (heights.partBottom() > heights.bed()) {

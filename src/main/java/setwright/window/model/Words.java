@@ -1,6 +1,7 @@
 package setwright.window.model;
 
 import java.util.Locale;
+import setwright.job.InWords;
 
 /** Choices of the job in words. */
 final class Words {
@@ -8,7 +9,7 @@ final class Words {
 
     /** For instance {@code quill lever}. */
     static String of(Enum<?> value) {
-        return value.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        return InWords.word(value);
     }
 
     static String capital(String words) {
