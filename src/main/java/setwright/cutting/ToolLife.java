@@ -13,6 +13,9 @@ import setwright.quantity.Unit;
  * mm/s and lives in s.
  */
 public final class ToolLife {
+    /** The life in s that tables of cutting speeds are meant for, where they do not say another (common practice). */
+    public static final double ASKED = 3600;
+
     private static final double MINUTE = 60;
     private static final Source TAYLOR = Source.of(
             "P.C. Sharma, A Textbook of Production Engineering, Ex 14.1 and 14.7; Kalpakjian & Schmid Ex 21.2 p.577");

@@ -12,6 +12,7 @@ import setwright.job.Divided;
 import setwright.job.Flats;
 import setwright.job.JobPlan;
 import setwright.job.JobRecord;
+import setwright.job.Operation;
 import setwright.job.Pattern;
 import setwright.job.Placed;
 import setwright.job.RoughBody;
@@ -71,6 +72,7 @@ final class NumberRules {
             Component.of(FaceMill.class, "leadAngle"),
             Component.of(Reamer.class, "bevel"),
             Component.of(Holder.class, "projection", "runOutLow", "runOutHigh"),
+            Component.of(Operation.class, "finish"),
             Component.of(HandTime.class, "time"));
 
     static final List<Range> RANGES = List.of(

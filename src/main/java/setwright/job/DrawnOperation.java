@@ -4,6 +4,7 @@ import java.util.List;
 import setwright.quantity.Length;
 import setwright.quantity.Speed;
 import setwright.quantity.SpindleSpeed;
+import setwright.quantity.Time;
 import setwright.quantity.Typed;
 
 /** An operation as drawn up; see {@link Operation} for what each value is. */
@@ -17,6 +18,9 @@ public record DrawnOperation(
         Drawn<Typed<Length>> stickOut,
         Drawn<Typed<Length>> depth,
         Drawn<Typed<Length>> width,
+        Drawn<Typed<Length>> finish,
+        Drawn<Operation.LastPass> lastPass,
+        Drawn<Typed<Time>> toolLife,
         Drawn<Operation.Direction> direction,
         Drawn<Operation.Coolant> coolant,
         Drawn<Operation.Method> method,
@@ -41,6 +45,9 @@ public record DrawnOperation(
                 stickOut,
                 depth,
                 width,
+                finish,
+                lastPass,
+                toolLife,
                 direction,
                 coolant,
                 method,

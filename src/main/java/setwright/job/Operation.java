@@ -4,6 +4,7 @@ import java.util.List;
 import setwright.quantity.Length;
 import setwright.quantity.Speed;
 import setwright.quantity.SpindleSpeed;
+import setwright.quantity.Time;
 import setwright.quantity.Typed;
 
 /**
@@ -15,6 +16,9 @@ import setwright.quantity.Typed;
  * @param stickOut holder nose to tool tip
  * @param depth axial depth of one milling pass; in a hole the depth of full diameter (full thread) below the surface
  * @param width radial width of one milling pass
+ * @param finish stock that the roughing leaves on the surface for the last pass, measured square to it
+ * @param lastPass whether a last pass takes it, and whether one without infeed follows
+ * @param toolLife how long the edge is asked to last; the cutting speed follows from it
  * @param direction climb or conventional
  * @param coolant what is put on the cut
  * @param method how it is fed or turned where there are several ways
@@ -32,6 +36,9 @@ public record Operation(
         Plannable<Typed<Length>> stickOut,
         Plannable<Typed<Length>> depth,
         Plannable<Typed<Length>> width,
+        Plannable<Typed<Length>> finish,
+        Plannable<LastPass> lastPass,
+        Plannable<Typed<Time>> toolLife,
         Plannable<Direction> direction,
         Plannable<Coolant> coolant,
         Plannable<Method> method,
@@ -61,6 +68,9 @@ public record Operation(
                 Plannable.pencilled(),
                 Plannable.pencilled(),
                 Plannable.pencilled(),
+                Plannable.pencilled(),
+                Plannable.pencilled(),
+                Plannable.pencilled(),
                 "");
     }
 
@@ -75,6 +85,9 @@ public record Operation(
                 stickOut,
                 depth,
                 width,
+                finish,
+                lastPass,
+                toolLife,
                 direction,
                 coolant,
                 method,
@@ -125,6 +138,16 @@ public record Operation(
         public boolean inHole() {
             return inHole;
         }
+    }
+
+    /** How a surface gets its size after the roughing. */
+    public enum LastPass {
+        /** The roughing leaves the surface as it stays. */
+        NONE,
+        /** One pass takes what was left for it. */
+        ONE,
+        /** And another goes over it without infeed. */
+        WITH_SPRING_PASS
     }
 
     /** Which way the edge meets the work. */

@@ -6,6 +6,7 @@ import java.util.function.Function;
 import setwright.quantity.Length;
 import setwright.quantity.Speed;
 import setwright.quantity.SpindleSpeed;
+import setwright.quantity.Time;
 import setwright.quantity.Typed;
 
 /**
@@ -26,6 +27,12 @@ public record OperationField<T>(
             new OperationField<>("depth", Operation::depth, DrawnOperation::depth);
     public static final OperationField<Typed<Length>> WIDTH =
             new OperationField<>("width", Operation::width, DrawnOperation::width);
+    public static final OperationField<Typed<Length>> FINISH =
+            new OperationField<>("finish", Operation::finish, DrawnOperation::finish);
+    public static final OperationField<Operation.LastPass> LAST_PASS =
+            new OperationField<>("lastPass", Operation::lastPass, DrawnOperation::lastPass);
+    public static final OperationField<Typed<Time>> TOOL_LIFE =
+            new OperationField<>("toolLife", Operation::toolLife, DrawnOperation::toolLife);
     public static final OperationField<Operation.Direction> DIRECTION =
             new OperationField<>("direction", Operation::direction, DrawnOperation::direction);
     public static final OperationField<Operation.Coolant> COOLANT =
@@ -40,7 +47,21 @@ public record OperationField<T>(
             new OperationField<>("kneeHeight", Operation::kneeHeight, DrawnOperation::kneeHeight);
 
     public static List<OperationField<?>> all() {
-        return List.of(CUTTER, HOLDER, STICK_OUT, DEPTH, WIDTH, DIRECTION, COOLANT, METHOD, SPEED, FEED, KNEE_HEIGHT);
+        return List.of(
+                CUTTER,
+                HOLDER,
+                STICK_OUT,
+                DEPTH,
+                WIDTH,
+                FINISH,
+                LAST_PASS,
+                TOOL_LIFE,
+                DIRECTION,
+                COOLANT,
+                METHOD,
+                SPEED,
+                FEED,
+                KNEE_HEIGHT);
     }
 
     public static Optional<OperationField<?>> of(String key) {
@@ -59,6 +80,9 @@ public record OperationField<T>(
                 change.of(STICK_OUT),
                 change.of(DEPTH),
                 change.of(WIDTH),
+                change.of(FINISH),
+                change.of(LAST_PASS),
+                change.of(TOOL_LIFE),
                 change.of(DIRECTION),
                 change.of(COOLANT),
                 change.of(METHOD),

@@ -95,6 +95,9 @@ final class OperationEntry {
         values.put("stick-out", operation.stickOut());
         values.put("depth", operation.depth());
         values.put("width", operation.width());
+        values.put("stock for the last pass", operation.finish());
+        values.put("last pass", operation.lastPass());
+        values.put("tool life", operation.toolLife());
         values.put("direction", operation.direction());
         values.put("coolant", operation.coolant());
         values.put("method", operation.method());

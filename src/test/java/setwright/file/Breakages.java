@@ -92,13 +92,13 @@ final class Breakages {
                 new Edit(
                         "\"depth\": \"1 mm\"",
                         "\"depth\": 1",
-                        "1,\n            \"direction\"",
+                        "1,\n            \"finish\"",
                         "plan/setUps[0]/operations[0]/depth",
                         "\"38 mm\""),
                 new Edit(
                         "\"depth\": \"1 mm\"",
                         "\"depth\": \"\"",
-                        "\"\",\n            \"direction\"",
+                        "\"\",\n            \"finish\"",
                         "plan/setUps[0]/operations[0]/depth",
                         "length"),
                 new Edit(
@@ -110,7 +110,7 @@ final class Breakages {
                 new Edit(
                         "\"depth\": \"1 mm\"",
                         "\"depth\": \"0 mm\"",
-                        "\"0 mm\",\n            \"direction\"",
+                        "\"0 mm\",\n            \"finish\"",
                         "plan/setUps[0]/operations[0]/depth",
                         "more than zero"),
                 new Edit(

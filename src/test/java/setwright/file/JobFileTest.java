@@ -70,10 +70,10 @@ class JobFileTest {
                 .isEqualTo("{\"setUps\": [{\"id\": \"s1\","
                         + " \"holding\": {\"kind\": \"vise\", \"parallelHeight\": \"20 mm\", \"parallelInset\": \"0 mm\","
                         + " \"parts\": 1},"
-                        + " \"operations\": [{\"id\": \"o1\", \"width\": \"12 mm\", \"method\": \"table-feed\","
+                        + " \"operations\": [{\"id\": \"o1\", \"width\": \"12 mm\", \"finish\": \"0.2 mm\", \"lastPass\": \"one\", \"toolLife\": \"60 min\", \"method\": \"table-feed\","
                         + " \"kneeHeight\": \"150 mm\"},"
                         + " {\"id\": \"o7\", \"kind\": \"face\", \"features\": [\"hole2\"], \"depth\": \"2 mm\","
-                        + " \"width\": \"12 mm\", \"method\": \"table-feed\", \"kneeHeight\": \"150 mm\","
+                        + " \"width\": \"12 mm\", \"finish\": \"0.2 mm\", \"lastPass\": \"one\", \"toolLife\": \"60 min\", \"method\": \"table-feed\", \"kneeHeight\": \"150 mm\","
                         + " \"reason\": \"the belt was on 660\"}]}]}");
     }
 

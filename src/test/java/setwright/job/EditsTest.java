@@ -10,6 +10,7 @@ import setwright.geometry.Side;
 import setwright.quantity.Length;
 import setwright.quantity.Speed;
 import setwright.quantity.SpindleSpeed;
+import setwright.quantity.Time;
 import setwright.quantity.Typed;
 import setwright.quantity.UnitSystem;
 
@@ -98,7 +99,7 @@ class EditsTest {
         for (OperationField<?> field : OperationField.all()) {
             assertWritten(before, field);
         }
-        assertThat(OperationField.all()).hasSize(11).doesNotHaveDuplicates();
+        assertThat(OperationField.all()).hasSize(14).doesNotHaveDuplicates();
     }
 
     private static <T> void assertWritten(Operation before, OperationField<T> field) {
@@ -184,6 +185,9 @@ class EditsTest {
                 pencil(mm("50")),
                 pencil(mm("40")),
                 pencil(mm("7")),
+                pencil(mm("0")),
+                pencil(Operation.LastPass.NONE),
+                pencil(new Typed<>("60 min", new Time(3600))),
                 pencil(Operation.Direction.CONVENTIONAL),
                 pencil(Operation.Coolant.DRY),
                 pencil(Operation.Method.QUILL_LEVER),

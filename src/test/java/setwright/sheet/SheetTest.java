@@ -89,7 +89,7 @@ class SheetTest {
     void what_is_still_in_pencil_is_said() {
         assertThat(sheet(Samples.withDrillOut("95")))
                 .contains("in pencil: everything")
-                .contains("in pencil: cutter, holder, depth, width, direction, coolant, method, speed, feed, knee");
+                .contains("in pencil: cutter, holder, depth, width, stock for the last pass, last pass, tool life,");
     }
 
     /**

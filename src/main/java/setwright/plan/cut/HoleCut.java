@@ -37,6 +37,7 @@ final class HoleCut {
                 null,
                 null,
                 null,
+                List.of(),
                 limits(question, power));
     }
 

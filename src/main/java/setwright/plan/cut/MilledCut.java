@@ -133,6 +133,7 @@ final class MilledCut {
                 spring.worked(),
                 spring.band(),
                 spring.leaves(),
+                List.of(),
                 limits(power));
     }
 

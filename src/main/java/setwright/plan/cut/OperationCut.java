@@ -26,6 +26,7 @@ import setwright.quantity.Value;
  * @param deflection spring of the tool at the cut, mm, on all springs of the chain; null where not asked
  * @param deflectionBand the same with soft and stiff machine; null where not asked
  * @param leaves how far the leaning tool leaves a face out, normal to it, mm; null where not asked
+ * @param opinions figures worked out another published way as well
  * @param limits every limit with the share used, largest first
  */
 public record OperationCut(
@@ -46,8 +47,10 @@ public record OperationCut(
         @Nullable Value deflection,
         @Nullable Band deflectionBand,
         @Nullable Value leaves,
+        List<SecondOpinion> opinions,
         List<Limit> limits) {
     public OperationCut {
+        opinions = List.copyOf(opinions);
         limits = List.copyOf(limits);
     }
 

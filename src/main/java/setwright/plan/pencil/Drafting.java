@@ -16,6 +16,7 @@ import setwright.quantity.Printing;
 import setwright.quantity.Reading;
 import setwright.quantity.Speed;
 import setwright.quantity.SpindleSpeed;
+import setwright.quantity.Time;
 import setwright.quantity.Torque;
 import setwright.quantity.Typed;
 import setwright.quantity.UnitSystem;
@@ -39,6 +40,10 @@ record Drafting(Job job, Rows rows) {
 
     Typed<Torque> torque(double nmm) {
         return reading().torque(text(Measure.TORQUE, nmm));
+    }
+
+    Typed<Time> time(double s) {
+        return reading().time(text(Measure.TIME, s));
     }
 
     Typed<SpindleSpeed> speed(double radPerS) {

@@ -2,6 +2,7 @@ package setwright.plan.pencil;
 
 import java.util.Optional;
 import setwright.cutting.MillingCut;
+import setwright.cutting.ToolLife;
 import setwright.job.Drawn;
 import setwright.job.DrawnOperation;
 import setwright.job.Operation;
@@ -61,6 +62,9 @@ final class OperationPencil {
                 stickOut,
                 depth,
                 passWidth,
+                Drawn.of(ink.finish(), () -> drafting.length(0)),
+                Drawn.of(ink.lastPass(), () -> Operation.LastPass.NONE),
+                Drawn.of(ink.toolLife(), () -> drafting.time(ToolLife.ASKED)),
                 Drawn.of(ink.direction(), () -> Operation.Direction.CONVENTIONAL),
                 Drawn.of(ink.coolant(), () -> coolant(cutter)),
                 method,

@@ -28,6 +28,11 @@ final class Places {
     private static final Place SPEED = new OperationPlace<>(OperationField.SPEED, "Speed", Sort.SPINDLE_SPEED);
     private static final Place FEED = new OperationPlace<>(OperationField.FEED, "Feed", Sort.FEED);
     private static final Place KNEE = new OperationPlace<>(OperationField.KNEE_HEIGHT, "Nose over table", Sort.SIZE);
+    private static final Place FINISH =
+            new OperationPlace<>(OperationField.FINISH, "Left for the last pass", Sort.length(0));
+    private static final Place LAST_PASS = new OperationPlace<>(
+            OperationField.LAST_PASS, "Last pass", Sort.words(List.of(Operation.LastPass.values())));
+    private static final Place TOOL_LIFE = new OperationPlace<>(OperationField.TOOL_LIFE, "Tool life", Sort.TIME);
     private static final Place DIRECTION = new OperationPlace<>(
             OperationField.DIRECTION, "Direction", Sort.words(List.of(Operation.Direction.values())));
     private static final Place COOLANT =
@@ -92,14 +97,14 @@ final class Places {
                                 .map(HoldingPlaces::more)
                                 .map(Places::withSideUp)
                                 .orElse(List.of(List.of(SideUpPlace.UP)));
-            default ->
-                planned.operation(at.line())
-                        .map(operation -> List.of(
-                                !operation.kind().inHole()
-                                        ? List.of(DIRECTION, COOLANT, KNEE)
-                                        : List.of(METHOD, COOLANT, KNEE)))
-                        .orElse(List.of());
+            default -> planned.operation(at.line()).map(Places::moreOfOperation).orElse(List.of());
         };
+    }
+
+    private static List<List<Place>> moreOfOperation(DrawnOperation operation) {
+        return operation.kind().inHole()
+                ? List.of(List.of(METHOD, COOLANT), List.of(TOOL_LIFE, KNEE))
+                : List.of(List.of(FINISH, LAST_PASS, DIRECTION), List.of(COOLANT, TOOL_LIFE, KNEE));
     }
 
     private static List<List<Place>> withSideUp(List<List<Place>> rows) {

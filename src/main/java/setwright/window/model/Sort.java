@@ -9,6 +9,7 @@ import setwright.quantity.Quantity;
 import setwright.quantity.Reading;
 import setwright.quantity.Speed;
 import setwright.quantity.SpindleSpeed;
+import setwright.quantity.Time;
 import setwright.quantity.Torque;
 import setwright.quantity.Typed;
 import setwright.quantity.Unreadable;
@@ -28,6 +29,7 @@ record Sort<T>(
     static final Sort<Typed<Speed>> FEED = typed((reading, text) -> positive(reading.feed(text)));
 
     static final Sort<Typed<Angle>> ANGLE = typed((reading, text) -> reading.angle(text));
+    static final Sort<Typed<Time>> TIME = typed((reading, text) -> positive(reading.time(text)));
     static final Sort<Typed<Torque>> TORQUE = typed((reading, text) -> positive(reading.torque(text)));
 
     /** A length; what is more than nothing and what may be nothing or less is said by the place. */
