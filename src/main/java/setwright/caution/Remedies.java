@@ -89,7 +89,7 @@ public final class Remedies {
     }
 
     private Remedy attempt(Proposal proposal) {
-        Plan changed = Planner.plan(proposal.changed(), shop);
+        Plan changed = Planner.after(plan, proposal.changed(), shop);
         Findings after = Judge.judge(changed);
         return new Remedy(
                 proposal.text(),

@@ -208,4 +208,16 @@ public final class Stock {
         }
         return region;
     }
+
+    /** Where blank and cuts are the same, in their order; the same stock cut in another order counts as another. */
+    @Override
+    public boolean equals(Object other) {
+        return this == other
+                || other instanceof Stock stock && madeCuts.equals(stock.madeCuts) && madeBlank.equals(stock.madeBlank);
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * madeBlank.hashCode() + madeCuts.size();
+    }
 }

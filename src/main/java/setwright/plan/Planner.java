@@ -1,5 +1,6 @@
 package setwright.plan;
 
+import java.util.Optional;
 import setwright.job.DrawnUp;
 import setwright.job.Job;
 import setwright.plan.choose.ChoicePlan;
@@ -24,12 +25,24 @@ public final class Planner {
     private Planner() {}
 
     public static Plan plan(Job job, Shop shop) {
+        return plan(job, shop, Optional.empty());
+    }
+
+    /** The same plan, sooner: what an edit did not touch keeps the answer that it had in the plan before the edit. */
+    public static Plan after(Plan before, Job job, Shop shop) {
+        return plan(job, shop, Optional.of(before));
+    }
+
+    private static Plan plan(Job job, Shop shop, Optional<Plan> earlier) {
         Rows rows = Rows.of(job, shop);
+        Optional<Plan> before = earlier.filter(plan -> plan.rows().alike(rows));
         DrawnUp drawnUp = Pencil.drawUp(job, rows);
         PartPlan part = Stages.of(drawnUp, rows);
         CutPlan cut = Cuts.of(drawnUp, rows, part);
-        HoldPlan hold = Holds.of(drawnUp, rows, part, cut);
-        RoomPlan room = Rooms.of(drawnUp, rows, part);
+        HoldPlan hold = Holds.of(
+                drawnUp, rows, part, cut, before.map(plan -> plan.hold().kept()).orElseGet(Kept::none));
+        RoomPlan room = Rooms.of(
+                drawnUp, rows, part, before.map(plan -> plan.room().kept()).orElseGet(Kept::none));
         PlacePlan place = Places.of(drawnUp, rows, part);
         TimePlan time = Times.of(drawnUp, rows, part, cut, room);
         ChoicePlan choose = Choices.of(drawnUp, rows);

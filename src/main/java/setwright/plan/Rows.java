@@ -32,6 +32,14 @@ public record Rows(Job job, Shop shop, Shop today) {
                 job, job.plan().rows().isEmpty() ? shop : shop.with(job.plan().rows()), shop);
     }
 
+    /** Whether whatever is worked out by rows comes out the same with these: same shop, copies, machine and material. */
+    boolean alike(Rows other) {
+        return today == other.today
+                && job.plan().rows().equals(other.job.plan().rows())
+                && job.plan().material().equals(other.job.plan().material())
+                && job.plan().machine().equals(other.job.plan().machine());
+    }
+
     public Machine machine() {
         return required(job.plan().machine().machine(), Machine.class);
     }

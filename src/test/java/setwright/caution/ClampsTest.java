@@ -39,7 +39,7 @@ class ClampsTest {
                 BLOCK.part(),
                 BLOCK.cut(),
                 BLOCK.hold(),
-                new RoomPlan(setUps, room.notChecked()),
+                new RoomPlan(setUps, room.notChecked(), room.kept()),
                 BLOCK.place(),
                 BLOCK.time(),
                 BLOCK.choose());

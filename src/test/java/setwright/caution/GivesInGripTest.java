@@ -22,7 +22,7 @@ class GivesInGripTest {
                 plan.rows(),
                 plan.part(),
                 plan.cut(),
-                new HoldPlan(List.of(holds), List.of(), List.of()),
+                new HoldPlan(List.of(holds), List.of(), List.of(), plan.hold().kept()),
                 plan.room(),
                 plan.place(),
                 plan.time(),

@@ -17,9 +17,7 @@ import setwright.holding.balance.Vector;
 import setwright.job.DrawnSetUp;
 import setwright.job.DrawnVise;
 import setwright.plan.Rows;
-import setwright.plan.cut.OperationCut;
 import setwright.plan.part.Heights;
-import setwright.plan.part.OperationStage;
 import setwright.plan.part.SetUpStage;
 import setwright.quantity.Given;
 import setwright.quantity.Unit;
@@ -80,9 +78,13 @@ record DeviceBalance(FrictionBalance expected, FrictionBalance pessimistic, Valu
         return new FrictionBalance(new Grip(corners, Load.weight(weight + DeviceBolts.press(outlook), middle)));
     }
 
-    OperationHold hold(String setUp, SetUpStage stage, OperationStage on, OperationCut cut) {
-        List<Load> loads = OperationLoads.of(stage.heights(), on, cut);
+    OperationHold hold(HoldQuestion question) {
+        List<Load> loads = question.loads();
         return Holds.hold(
-                setUp, on.operation(), expected.answer(loads), pessimistic.answer(OperationLoads.worn(loads)), given);
+                question.setUp(),
+                question.operation(),
+                expected.answer(loads),
+                pessimistic.answer(OperationLoads.worn(loads)),
+                given);
     }
 }

@@ -14,17 +14,16 @@ public final class DropOuts {
     private DropOuts() {}
 
     /** The whole holder where its neighbour uses another, else what the holder grips. */
-    public static DropOut of(DrawnSetUp setUp, DrawnOperation operation, Cutter cutter, Holder holder) {
+    public static DropOut of(boolean stays, DrawnOperation operation, Cutter cutter, Holder holder) {
         double grip = Math.max(
                 0,
                 cutter.overallLength().inside() - operation.stickOut().value().inside());
         return switch (holder.style()) {
             case SPINDLE_COLLET -> DropOut.r8Collet(grip);
-            case COLLET_CHUCK, SCREWED_SHANK_CHUCK ->
-                staysIn(setUp, operation) ? DropOut.colletChuck(grip) : shank(holder.taper());
-            case SET_SCREW -> staysIn(setUp, operation) ? DropOut.setScrewHolder(grip) : shank(holder.taper());
+            case COLLET_CHUCK, SCREWED_SHANK_CHUCK -> stays ? DropOut.colletChuck(grip) : shank(holder.taper());
+            case SET_SCREW -> stays ? DropOut.setScrewHolder(grip) : shank(holder.taper());
             case DRILL_CHUCK_KEYED, DRILL_CHUCK_KEYLESS, TAPPING_HEAD, FLOATING_REAMER_HOLDER ->
-                staysIn(setUp, operation) ? DropOut.drillChuck(grip) : shank(holder.taper());
+                stays ? DropOut.drillChuck(grip) : shank(holder.taper());
             case FACE_MILL_ARBOR, SHELL_MILL_ARBOR, SHRINK, FLY_CUTTER_BODY, BORING_HEAD, STUB_ARBOR, TAPER_SOCKET ->
                 shank(holder.taper());
         };
@@ -44,7 +43,7 @@ public final class DropOuts {
     }
 
     /** Whether the operations before and after use the same holder, so that it never leaves the spindle here. */
-    private static boolean staysIn(DrawnSetUp setUp, DrawnOperation operation) {
+    public static boolean staysIn(DrawnSetUp setUp, DrawnOperation operation) {
         List<DrawnOperation> all = setUp.operations();
         int at = all.indexOf(operation);
         String holder = operation.holder().value();

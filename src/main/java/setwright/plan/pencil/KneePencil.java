@@ -74,6 +74,6 @@ final class KneePencil {
     private DropOut dropOut(DrawnSetUp setUp, DrawnOperation operation) {
         Cutter cutter = rows.cutter(operation.cutter().value()).orElseThrow();
         Holder holder = rows.holder(operation.holder().value()).orElseThrow();
-        return DropOuts.of(setUp, operation, cutter, holder);
+        return DropOuts.of(DropOuts.staysIn(setUp, operation), operation, cutter, holder);
     }
 }

@@ -2,10 +2,15 @@ package setwright.plan.room;
 
 import java.util.List;
 import java.util.Optional;
+import setwright.plan.Kept;
 import setwright.plan.NotChecked;
 
-/** Heights, knee, quill and clearances of every set-up. */
-public record RoomPlan(List<SetUpRoom> setUps, List<NotChecked> notChecked) {
+/**
+ * Heights, knee, quill and clearances of every set-up.
+ *
+ * @param kept what was asked here, for the plan after this one
+ */
+public record RoomPlan(List<SetUpRoom> setUps, List<NotChecked> notChecked, Kept<RoomQuestion, OperationRoom> kept) {
     public RoomPlan {
         setUps = List.copyOf(setUps);
         notChecked = List.copyOf(notChecked);

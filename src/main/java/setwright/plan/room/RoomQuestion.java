@@ -12,13 +12,11 @@ import setwright.geometry.Role;
 import setwright.geometry.ToolPath;
 import setwright.geometry.ToolStack;
 import setwright.job.DrawnOperation;
-import setwright.job.DrawnSetUp;
 import setwright.plan.Rows;
 import setwright.plan.part.DropOuts;
 import setwright.plan.part.Heights;
 import setwright.plan.part.KneeUse;
 import setwright.plan.part.OperationStage;
-import setwright.plan.part.SetUpStage;
 import setwright.plan.part.ToolHeights;
 import setwright.quantity.Given;
 import setwright.quantity.Unit;
@@ -31,7 +29,13 @@ import setwright.reach.ToolChange;
 import setwright.shop.Machine;
 
 /** The room of one operation: what comes near, how knee and quill stand, where its tool is changed. */
-record RoomQuestion(DrawnSetUp setUp, DrawnOperation operation, SetUpStage stage, OperationStage on, Rows rows) {
+public record RoomQuestion(
+        String setUp,
+        DrawnOperation operation,
+        boolean holderStays,
+        Heights heights,
+        List<Body> fixtures,
+        OperationStage on) {
     /** A pair further apart than this is not listed, mm. */
     private static final double LISTED = 50;
 
@@ -39,9 +43,13 @@ record RoomQuestion(DrawnSetUp setUp, DrawnOperation operation, SetUpStage stage
     private static final List<Role> BENEATH =
             List.of(Role.PARALLEL, Role.PACKING, Role.VISE_BED, Role.FIXTURE, Role.TABLE);
 
-    OperationRoom answer() {
-        KneeWindow window =
-                KneeWindow.of(KneeUse.of(operation.id(), operation.kind(), heights()), KneeUse.range(rows.machine()));
+    public RoomQuestion {
+        fixtures = List.copyOf(fixtures);
+    }
+
+    OperationRoom answer(Rows rows) {
+        KneeWindow window = KneeWindow.of(
+                KneeUse.of(operation.id(), operation.kind(), toolHeights()), KneeUse.range(rows.machine()));
         List<Nearest> near = near();
         double knee = operation.kneeHeight().value().inside();
         return new OperationRoom(
@@ -55,16 +63,16 @@ record RoomQuestion(DrawnSetUp setUp, DrawnOperation operation, SetUpStage stage
                 quillUsed(knee),
                 rows.machine().quillStroke().inside(),
                 underPart(),
-                change(knee));
+                change(knee, rows));
     }
 
-    private ToolHeights heights() {
+    private ToolHeights toolHeights() {
         return new ToolHeights(on.workTop(), on.lowest(), on.crossing(), on.projection());
     }
 
     /** Everything against the fixtures; holder, nose and quill also against the part as it stands. */
     private List<Nearest> near() {
-        List<Nearest> all = new ArrayList<>(Clearance.all(on.tool(), on.path(), stage.fixtures()));
+        List<Nearest> all = new ArrayList<>(Clearance.all(on.tool(), on.path(), fixtures));
         ToolStack above = on.tool().only(Role.HOLDER, Role.SPINDLE_NOSE, Role.QUILL);
         Body part = new Body("part", Role.PART, on.before().solid());
         all.addAll(Clearance.all(above, on.path(), List.of(part)));
@@ -73,22 +81,21 @@ record RoomQuestion(DrawnSetUp setUp, DrawnOperation operation, SetUpStage stage
     }
 
     private Value quillUsed(double knee) {
-        Given height = Given.of("knee height", knee, Unit.MM, setUp.id() + "/" + operation.id() + "/kneeHeight");
-        Given projection = Given.of("projection", on.projection(), Unit.MM, setUp.id() + "/" + operation.id());
-        Given lowest = Given.of("lowest tool point", on.lowest(), Unit.MM, setUp.id() + "/" + operation.id());
+        Given height = Given.of("knee height", knee, Unit.MM, setUp + "/" + operation.id() + "/kneeHeight");
+        Given projection = Given.of("projection", on.projection(), Unit.MM, setUp + "/" + operation.id());
+        Given lowest = Given.of("lowest tool point", on.lowest(), Unit.MM, setUp + "/" + operation.id());
         Worked out = QuillUse.OUT.of(height, projection, lowest);
         return operation.kind().inHole() ? out : Given.of("quill", 0, Unit.MM, "milling is done with the quill in");
     }
 
     /** For each hole that comes out below, how near the tool comes to what lies there. */
     private List<OperationRoom.UnderPart> underPart() {
-        double below = stage.heights().partBottom() - on.lowest();
+        double below = heights.partBottom() - on.lowest();
         if (below <= 0 || on.spots().isEmpty()) {
             return List.of();
         }
-        List<Body> beneath = stage.fixtures().stream()
-                .filter(body -> BENEATH.contains(body.role()))
-                .toList();
+        List<Body> beneath =
+                fixtures.stream().filter(body -> BENEATH.contains(body.role())).toList();
         List<OperationRoom.UnderPart> found = new ArrayList<>();
         int spot = 0;
         for (Move move : on.path().moves()) {
@@ -100,7 +107,7 @@ record RoomQuestion(DrawnSetUp setUp, DrawnOperation operation, SetUpStage stage
     }
 
     private void addUnder(List<OperationRoom.UnderPart> found, int spot, Move plunge, List<Body> beneath) {
-        double below = stage.heights().partBottom() - plunge.zTo();
+        double below = heights.partBottom() - plunge.zTo();
         if (below <= 0) {
             return;
         }
@@ -112,15 +119,14 @@ record RoomQuestion(DrawnSetUp setUp, DrawnOperation operation, SetUpStage stage
         }
     }
 
-    private OperationRoom.ChangeRoom change(double knee) {
-        Heights heights = stage.heights();
+    private OperationRoom.ChangeRoom change(double knee, Rows rows) {
         ToolChange change = ToolChange.of(
                 new ToolChange.Asked(
                         knee,
                         on.projection(),
                         Math.max(on.before().top(), heights.jawTop()),
-                        highestAside(heights),
-                        dropOut()),
+                        highestAside(rows),
+                        dropOut(rows)),
                 KneeUse.range(rows.machine()));
         Optional<ToolChange.Room> cheapest = change.cheapest();
         ToolChange.Room room = cheapest.orElseGet(change::roomiest);
@@ -128,18 +134,18 @@ record RoomQuestion(DrawnSetUp setUp, DrawnOperation operation, SetUpStage stage
         return new OperationRoom.ChangeRoom(where, room.room(), room.needed());
     }
 
-    private DropOut dropOut() {
+    private DropOut dropOut(Rows rows) {
         return DropOuts.of(
-                setUp,
+                holderStays,
                 operation,
                 rows.cutter(operation.cutter().value()).orElseThrow(),
                 rows.holder(operation.holder().value()).orElseThrow());
     }
 
     /** The table where it can be run so far aside that the device is clear of the spindle, else the device. */
-    private double highestAside(Heights heights) {
+    private double highestAside(Rows rows) {
         Machine machine = rows.machine();
-        double device = stage.fixtures().stream()
+        double device = fixtures.stream()
                 .filter(body -> body.role() != Role.TABLE)
                 .mapToDouble(body -> body.solid().box().plan().xHigh())
                 .max()

@@ -8,8 +8,10 @@ import java.util.Set;
 import setwright.job.DrawnOperation;
 import setwright.job.DrawnSetUp;
 import setwright.job.DrawnUp;
+import setwright.plan.Kept;
 import setwright.plan.NotChecked;
 import setwright.plan.Rows;
+import setwright.plan.part.DropOuts;
 import setwright.plan.part.OperationStage;
 import setwright.plan.part.PartPlan;
 import setwright.plan.part.SetUpStage;
@@ -18,20 +20,27 @@ import setwright.plan.part.SetUpStage;
 public final class Rooms {
     private Rooms() {}
 
-    public static RoomPlan of(DrawnUp drawnUp, Rows rows, PartPlan part) {
+    /** @param kept answers of the plan before this one, where it was made with the same rows */
+    public static RoomPlan of(DrawnUp drawnUp, Rows rows, PartPlan part, Kept<RoomQuestion, OperationRoom> kept) {
         List<SetUpRoom> found = new ArrayList<>();
         List<NotChecked> missing = new ArrayList<>();
+        Kept.Round<RoomQuestion, OperationRoom> round = kept.round();
         for (DrawnSetUp setUp : drawnUp.setUps()) {
-            part.setUp(setUp.id()).ifPresent(stage -> found.add(setUp(setUp, stage, rows)));
+            part.setUp(setUp.id()).ifPresent(stage -> found.add(setUp(setUp, stage, rows, round)));
         }
-        return new RoomPlan(found, missing);
+        return new RoomPlan(found, missing, round.kept());
     }
 
-    private static SetUpRoom setUp(DrawnSetUp setUp, SetUpStage stage, Rows rows) {
+    private static SetUpRoom setUp(
+            DrawnSetUp setUp, SetUpStage stage, Rows rows, Kept.Round<RoomQuestion, OperationRoom> round) {
         List<OperationRoom> operations = new ArrayList<>();
         for (OperationStage on : stage.operations()) {
             Optional<DrawnOperation> operation = setUp.operation(on.operation());
-            operation.ifPresent(drawn -> operations.add(new RoomQuestion(setUp, drawn, stage, on, rows).answer()));
+            operation.ifPresent(drawn -> operations.add(round.answer(
+                    drawn.id(),
+                    new RoomQuestion(
+                            setUp.id(), drawn, DropOuts.staysIn(setUp, drawn), stage.heights(), stage.fixtures(), on),
+                    asked -> asked.answer(rows))));
         }
         return new SetUpRoom(
                 setUp.id(),

@@ -239,7 +239,7 @@ public final class Desk implements AutoCloseable {
     }
 
     private void evaluate() {
-        background.want(new Stages.Wish(session.job(), shop));
+        background.want(new Stages.Wish(session.job(), shop, planned().map(Planned::plan)));
         refresh();
     }
 

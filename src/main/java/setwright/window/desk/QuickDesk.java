@@ -7,7 +7,6 @@ import org.jspecify.annotations.Nullable;
 import setwright.caution.Judge;
 import setwright.job.Job;
 import setwright.plan.Plan;
-import setwright.plan.Planner;
 import setwright.window.model.Quick;
 import setwright.window.model.QuickModel;
 import setwright.window.state.Document;
@@ -34,7 +33,7 @@ final class QuickDesk implements QuickActions {
     }
 
     private static void work(Stages.Wish wish, Progress progress, Consumer<Evaluated> publish) {
-        Plan plan = Planner.plan(wish.job(), wish.shop());
+        Plan plan = wish.plan();
         publish.accept(new Evaluated(plan, Judge.judge(plan)));
     }
 
@@ -118,7 +117,9 @@ final class QuickDesk implements QuickActions {
 
     private void evaluate() {
         failure = "";
-        model().job().ifPresent(job -> evaluation.want(new Stages.Wish(job, desk.shop())));
+        model().job()
+                .ifPresent(job -> evaluation.want(new Stages.Wish(
+                        job, desk.shop(), Optional.ofNullable(last).map(Evaluated::plan))));
     }
 
     private QuickModel model() {

@@ -1,6 +1,7 @@
 package setwright.window.state;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.function.Consumer;
 import setwright.caution.Caution;
@@ -18,11 +19,19 @@ import setwright.shop.Shop;
 public final class Stages {
     private Stages() {}
 
-    /** A job and the shop that it is planned with. */
-    public record Wish(Job job, Shop shop) {}
+    /**
+     * A job and the shop that it is planned with.
+     *
+     * @param before the plan that was made last, of whatever job; most of it stays
+     */
+    public record Wish(Job job, Shop shop, Optional<Plan> before) {
+        public Plan plan() {
+            return before.map(plan -> Planner.after(plan, job, shop)).orElseGet(() -> Planner.plan(job, shop));
+        }
+    }
 
     public static void work(Wish wish, Progress progress, Consumer<Evaluated> publish) {
-        Plan plan = Planner.plan(wish.job, wish.shop);
+        Plan plan = wish.plan();
         Findings findings = Judge.judge(plan);
         Evaluated evaluated = new Evaluated(plan, findings);
         publish.accept(evaluated);

@@ -91,8 +91,11 @@ class DeskTest {
                         "width",
                         "speed",
                         "feed",
+                        "finish",
+                        "lastPass",
                         "direction",
                         "coolant",
+                        "toolLife",
                         "kneeHeight");
     }
 
