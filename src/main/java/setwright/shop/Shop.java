@@ -9,9 +9,15 @@ import java.util.Optional;
 /** All rows of one shop, in the order of their files; every id is unique. */
 public final class Shop {
     private final Map<String, ShopRow> rows;
+    private final List<ShopRow> all;
+    private final Map<Class<?>, List<ShopRow>> byClass = new LinkedHashMap<>();
 
     private Shop(Map<String, ShopRow> rows) {
         this.rows = rows;
+        all = List.copyOf(rows.values());
+        rows.values()
+                .forEach(row -> byClass.computeIfAbsent(row.getClass(), any -> new ArrayList<>())
+                        .add(row));
     }
 
     /** @throws IllegalArgumentException where two rows have one id */
@@ -26,7 +32,7 @@ public final class Shop {
     }
 
     public List<ShopRow> rows() {
-        return List.copyOf(rows.values());
+        return all;
     }
 
     public Optional<ShopRow> row(String id) {
@@ -41,7 +47,7 @@ public final class Shop {
     /** Every row of a kind, in the order of the shop's files. */
     public <T extends ShopRow> List<T> all(Class<T> kind) {
         List<T> found = new ArrayList<>();
-        for (ShopRow row : rows.values()) {
+        for (ShopRow row : byClass.getOrDefault(kind, kind.isInterface() ? rows() : List.of())) {
             if (kind.isInstance(row)) {
                 found.add(kind.cast(row));
             }
