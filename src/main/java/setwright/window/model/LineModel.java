@@ -29,6 +29,7 @@ final class LineModel {
                 complaint(fields),
                 places.more().isEmpty() ? "" : moreWords(places, more),
                 limits(planned, at),
+                List.of(),
                 new Figures(planned, session.openFigures()).of(at));
     }
 

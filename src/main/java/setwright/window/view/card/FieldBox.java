@@ -1,5 +1,7 @@
 package setwright.window.view.card;
 
+import java.awt.event.FocusAdapter;
+import java.awt.event.FocusEvent;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
@@ -34,6 +36,16 @@ public final class FieldBox extends JPanel {
         label.setText(field.label());
         label.setForeground(
                 field.said().isEmpty() ? Palette.now().pencil() : Palette.now().stop());
+    }
+
+    /** Tells when the keyboard comes to this field. */
+    void whenChosen(Runnable told) {
+        component.addFocusListener(new FocusAdapter() {
+            @Override
+            public void focusGained(FocusEvent event) {
+                told.run();
+            }
+        });
     }
 
     String key() {

@@ -24,7 +24,10 @@ final class UnfoldedView extends JPanel {
     private final JButton more = new JButton();
     private final JLabel limits = new JLabel();
     private final JTextArea complaint = new JTextArea();
+    private final LimitRuleView rule = new LimitRuleView();
     private List<String> built = List.of();
+    private transient Unfolded shown = Unfolded.NOTHING;
+    private String chosen = "";
 
     UnfoldedView(CardActions actions) {
         super(new MigLayout("fillx, insets 6 12 8 12, gap 0, wrap 1", "[grow, fill]", ""));
@@ -44,6 +47,7 @@ final class UnfoldedView extends JPanel {
     }
 
     void show(Unfolded unfolded) {
+        shown = unfolded;
         setBackground(Palette.now().sheet());
         List<String> keys = keys(unfolded);
         if (!keys.equals(built)) {
@@ -61,6 +65,7 @@ final class UnfoldedView extends JPanel {
         complaint.setVisible(!unfolded.complaint().isEmpty());
         complaint.setForeground(Palette.now().ink());
         limits.setText(unfolded.limits());
+        rule();
         more.setText("More: " + unfolded.more());
         more.setForeground(Palette.now().pencil());
         limits.setForeground(Palette.now().pencil());
@@ -77,6 +82,15 @@ final class UnfoldedView extends JPanel {
         return false;
     }
 
+    private void choose(String field) {
+        chosen = field;
+        rule();
+    }
+
+    private void rule() {
+        rule.show(shown.rule(chosen).orElse(null));
+    }
+
     private void build(Unfolded unfolded) {
         removeAll();
         fields.clear();
@@ -87,6 +101,7 @@ final class UnfoldedView extends JPanel {
             add(more, "h 28!, wmin 0");
         }
         add(limits, "gapy 2 4, wmin 0");
+        add(rule, "wmin 0, hidemode 3, gapbottom 4");
         for (Figure figure : unfolded.figures()) {
             FigureRow row = new FigureRow(figure, actions);
             figures.add(row);
@@ -101,6 +116,7 @@ final class UnfoldedView extends JPanel {
         for (Field field : row) {
             FieldBox box = new FieldBox(field, actions);
             fields.add(box);
+            box.whenChosen(() -> choose(box.key()));
             panel.add(box, "wmin 0");
         }
         return panel;
