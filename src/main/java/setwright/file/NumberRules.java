@@ -12,6 +12,7 @@ import setwright.job.Divided;
 import setwright.job.Flats;
 import setwright.job.JobPlan;
 import setwright.job.JobRecord;
+import setwright.job.Marks;
 import setwright.job.Operation;
 import setwright.job.Pattern;
 import setwright.job.Placed;
@@ -34,11 +35,13 @@ import setwright.shop.FrictionPair;
 import setwright.shop.HandTime;
 import setwright.shop.Holder;
 import setwright.shop.Kept;
+import setwright.shop.LinearEdge;
 import setwright.shop.Machine;
 import setwright.shop.MachineTable;
 import setwright.shop.Reamer;
 import setwright.shop.StiffnessBand;
 import setwright.shop.Tap;
+import setwright.shop.TiltBand;
 import setwright.shop.Vise;
 
 /** Which numbers may be negative or zero, how large counts may be, and which numbers rise from one to the next. */
@@ -69,6 +72,7 @@ final class NumberRules {
             Component.of(Axis.class, "backlash"),
             Component.of(Machine.class, "noseLow"),
             Component.of(EndMill.class, "helix"),
+            Component.of(LinearEdge.class, "tangentialEdge", "radialEdge", "axialEdge"),
             Component.of(FaceMill.class, "leadAngle"),
             Component.of(Reamer.class, "bevel"),
             Component.of(Holder.class, "projection", "runOutLow", "runOutHigh"),
@@ -84,6 +88,8 @@ final class NumberRules {
             new Range(Pattern.BoltCircle.class, "count", 1, 10_000),
             new Range(Flats.class, "count", 1, 100),
             new Range(Divided.class, "count", 2, 10_000),
+            new Range(Marks.class, "longEvery", 1, 10_000),
+            new Range(Marks.class, "middleEvery", 1, 10_000),
             new Range(ViseHolding.class, "parts", 1, 50),
             new Range(JobRecord.Tick.class, "part", 1, 100_000),
             new Range(JobRecord.ReadingTaken.class, "part", 1, 100_000),
@@ -95,6 +101,7 @@ final class NumberRules {
     static final List<List<Component>> RISING = List.of(
             Component.of(Size.class, "least", "greatest"),
             Component.of(StiffnessBand.class, "low", "expected", "high"),
+            Component.of(TiltBand.class, "low", "expected", "high"),
             Component.of(FrictionPair.class, "pessimistic", "expected", "high"),
             Component.of(Vise.class, "snug", "firm", "hard"),
             Component.of(Vise.class, "openingInboard", "openingOutboard"),

@@ -35,6 +35,7 @@ import setwright.shop.SoftJaws;
 import setwright.shop.Stop;
 import setwright.shop.Strap;
 import setwright.shop.Stud;
+import setwright.shop.TapTest;
 import setwright.shop.Vise;
 
 /** Every id is there once, and every id that is named is there and names the right kind of thing. */
@@ -66,6 +67,9 @@ final class References {
             new Reference(new Component(MachineAsItStands.class, "machine"), Machine.class, "machine", ""),
             new Reference(new Component(MachineAsItStands.class, "clockedIn"), Owned.class, "device", ""),
             new Reference(new Component(JobPlan.class, "material"), Material.class, "material", UNKNOWN_STEEL),
+            new Reference(new Component(TapTest.class, "machine"), Machine.class, "machine", ""),
+            new Reference(new Component(TapTest.class, "holder"), Holder.class, "holder", ""),
+            new Reference(new Component(TapTest.class, "cutter"), Cutter.class, "cutter", ""),
             new Reference(new Component(CuttingSpeed.class, "material"), Material.class, "material", UNKNOWN_STEEL));
 
     private final Shop shop;

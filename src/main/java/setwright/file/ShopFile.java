@@ -11,6 +11,7 @@ import setwright.shop.FrictionPair;
 import setwright.shop.HandTime;
 import setwright.shop.Holder;
 import setwright.shop.Jack;
+import setwright.shop.JointSpring;
 import setwright.shop.Machine;
 import setwright.shop.MagneticChuck;
 import setwright.shop.Material;
@@ -24,6 +25,7 @@ import setwright.shop.Stop;
 import setwright.shop.Strap;
 import setwright.shop.Stud;
 import setwright.shop.TNut;
+import setwright.shop.TapTest;
 import setwright.shop.VBlocks;
 import setwright.shop.Vise;
 
@@ -53,7 +55,9 @@ enum ShopFile {
     MATERIALS("materials.json", Material.class),
     CUTTING_SPEEDS("cutting-speeds.json", CuttingSpeed.class),
     FRICTION("friction.json", FrictionPair.class),
-    TIMES("times.json", HandTime.class);
+    JOINT_SPRINGS("joint-springs.json", JointSpring.class, false),
+    TIMES("times.json", HandTime.class),
+    TAP_TESTS("tap-tests.json", TapTest.class, false);
 
     private final String file;
     private final Class<? extends ShopRow> rows;

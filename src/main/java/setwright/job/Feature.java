@@ -32,6 +32,11 @@ public sealed interface Feature
     /** How its size is got; decides what belongs in its error budget. */
     GotBy got();
 
+    /** The same with its size got another way. */
+    default Feature got(GotBy way) {
+        return Got.by(this, way);
+    }
+
     Kind kind();
 
     /** The kinds of feature. */

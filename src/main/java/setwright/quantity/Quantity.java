@@ -14,6 +14,7 @@ public sealed interface Quantity
                 Mass,
                 Density,
                 Stiffness,
+                Frequency,
                 Ratio {
 
     Dimension dimension();

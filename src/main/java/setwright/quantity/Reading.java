@@ -101,6 +101,10 @@ public record Reading(UnitSystem bare) {
         return typed(Measure.STIFFNESS, Dimension.STIFFNESS, text, Stiffness::new);
     }
 
+    public Typed<Frequency> frequency(String text) {
+        return typed(Measure.FREQUENCY, Dimension.FREQUENCY, text, Frequency::new);
+    }
+
     public Typed<Ratio> ratio(String text) {
         return ratio(Measure.RATIO, text);
     }

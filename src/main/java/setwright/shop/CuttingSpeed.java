@@ -1,7 +1,9 @@
 package setwright.shop;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import setwright.quantity.Length;
+import setwright.quantity.Ratio;
 import setwright.quantity.Speed;
 import setwright.quantity.Typed;
 
@@ -15,6 +17,7 @@ import setwright.quantity.Typed;
  * @param speedHigh upper end of the source's range
  * @param feeds feed per tooth (milling) or per turn (holes) by diameter, smallest diameter first; between two rows
  *     it is interpolated
+ * @param lifeExponent n of Taylor's v T^n = C here; null: the usual one of the tool's material
  */
 public record CuttingSpeed(
         String id,
@@ -25,6 +28,7 @@ public record CuttingSpeed(
         Typed<Speed> speed,
         Typed<Speed> speedHigh,
         List<FeedAt> feeds,
+        @Nullable Typed<Ratio> lifeExponent,
         String source)
         implements ShopRow {
 

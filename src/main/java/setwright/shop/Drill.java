@@ -8,7 +8,7 @@ import setwright.quantity.Typed;
  * A twist drill.
  *
  * @param pointAngle included angle of the point
- * @param series jobber, stub or taper shank
+ * @param series jobber, stub, taper shank, reduced shank or core drill
  */
 public record Drill(
         String id,
@@ -26,6 +26,11 @@ public record Drill(
         String source)
         implements Cutter {
 
+    /** Whether it makes a hole where there is none. */
+    public boolean cutsInTheFull() {
+        return series != Series.CORE;
+    }
+
     @Override
     public double tipAngle() {
         return pointAngle.inside();
@@ -41,6 +46,8 @@ public record Drill(
         JOBBER,
         STUB,
         TAPER_SHANK,
-        REDUCED_SHANK
+        REDUCED_SHANK,
+        /** Three or four flutes and no point: it opens a hole that is there. */
+        CORE
     }
 }

@@ -1,14 +1,17 @@
 package setwright.shop;
 
+import org.jspecify.annotations.Nullable;
 import setwright.quantity.Angle;
 import setwright.quantity.Length;
 import setwright.quantity.Typed;
 
 /**
- * An end mill or slot drill with square corners.
+ * An end mill or slot drill.
  *
  * @param helix angle of the flutes
  * @param centreCutting whether it cuts at the centre and may be fed straight down
+ * @param cornerRadius radius at its tip, half the diameter for a ball nose; null where its corners are square
+ * @param wave from crest to trough of the waves along the edges of a roughing mill; null where they are smooth
  */
 public record EndMill(
         String id,
@@ -22,9 +25,16 @@ public record EndMill(
         int teeth,
         Typed<Angle> helix,
         boolean centreCutting,
+        @Nullable Typed<Length> cornerRadius,
+        @Nullable Typed<Length> wave,
         Kept kept,
         String source)
         implements Cutter {
+
+    /** Whether it leaves a square corner and a plain wall, as slots, steps and pockets ask. */
+    public boolean plain() {
+        return cornerRadius == null && wave == null;
+    }
 
     @Override
     public double fluteHelix() {

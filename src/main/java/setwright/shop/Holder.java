@@ -21,6 +21,7 @@ import setwright.quantity.Typed;
  *     tool's grip has to come out
  * @param fastest speed that it is safe to run at; null where no limit is known
  * @param keepsLength whether a tool put back comes to the same length
+ * @param head dial and slide of a boring head; null for everything else, and where nobody looked
  */
 public record Holder(
         String id,
@@ -37,9 +38,48 @@ public record Holder(
         @Nullable Typed<Length> dropOut,
         @Nullable Typed<SpindleSpeed> fastest,
         boolean keepsLength,
+        @Nullable HeadDial head,
         Kept kept,
         String source)
         implements Owned {
+
+    /** A holder without a dial. */
+    public Holder(
+            String id,
+            String name,
+            Style style,
+            Taper taper,
+            Typed<Length> projection,
+            Typed<Length> noseDiameter,
+            Typed<Length> shankLeast,
+            Typed<Length> shankGreatest,
+            Typed<Length> grip,
+            Typed<Length> runOutLow,
+            Typed<Length> runOutHigh,
+            @Nullable Typed<Length> dropOut,
+            @Nullable Typed<SpindleSpeed> fastest,
+            boolean keepsLength,
+            Kept kept,
+            String source) {
+        this(
+                id,
+                name,
+                style,
+                taper,
+                projection,
+                noseDiameter,
+                shankLeast,
+                shankGreatest,
+                grip,
+                runOutLow,
+                runOutHigh,
+                dropOut,
+                fastest,
+                keepsLength,
+                null,
+                kept,
+                source);
+    }
 
     /** What a holder is; decides what it may hold and what it can take. */
     public enum Style {

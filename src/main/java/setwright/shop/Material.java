@@ -20,6 +20,7 @@ import setwright.quantity.Typed;
  * @param elasticModulus Young's modulus
  * @param expansion thermal expansion per kelvin
  * @param hazard what bites with its chips or dust; null where nothing special
+ * @param edge what cutting tests found of it; null where none was read
  */
 public record Material(
         String id,
@@ -35,6 +36,7 @@ public record Material(
         Typed<Stress> elasticModulus,
         Typed<Ratio> expansion,
         @Nullable String hazard,
+        @Nullable LinearEdge edge,
         String source)
         implements ShopRow {
 

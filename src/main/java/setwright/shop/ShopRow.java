@@ -1,7 +1,7 @@
 package setwright.shop;
 
 /** One thing (or a set counted as one) or one table row that the shop has written down. */
-public sealed interface ShopRow permits Owned, Material, CuttingSpeed, FrictionPair, HandTime {
+public sealed interface ShopRow permits Owned, Material, CuttingSpeed, FrictionPair, JointSpring, HandTime, TapTest {
 
     /** A slug that never changes its meaning, for instance {@code end-mill-hss-10x22-shank10}. */
     String id();
@@ -40,6 +40,8 @@ public sealed interface ShopRow permits Owned, Material, CuttingSpeed, FrictionP
         MATERIAL,
         CUTTING_SPEED,
         FRICTION,
-        TIME
+        JOINT_SPRING,
+        TIME,
+        TAP_TEST
     }
 }

@@ -67,7 +67,7 @@ class MutationTest {
 
     @Test
     void random_damage_to_bytes_never_throws_and_never_lets_through_what_is_not_finite() {
-        Rounds.each(101, (random, round) -> {
+        Rounds.each(101, Rounds.count(50) * 4, (random, round) -> {
             byte[] damaged = BYTES.clone();
             for (int i = 0; i <= random.nextInt(4); i++) {
                 damaged = damage(damaged, random);

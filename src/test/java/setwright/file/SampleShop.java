@@ -15,6 +15,7 @@ import setwright.shop.FrictionPair;
 import setwright.shop.HandTime;
 import setwright.shop.Holder;
 import setwright.shop.IsoGroup;
+import setwright.shop.JointSpring;
 import setwright.shop.Kept;
 import setwright.shop.Machine;
 import setwright.shop.MachineTable;
@@ -28,6 +29,7 @@ import setwright.shop.SpotDrill;
 import setwright.shop.StiffnessBand;
 import setwright.shop.Tap;
 import setwright.shop.Taper;
+import setwright.shop.TiltBand;
 import setwright.shop.ToolMaterial;
 import setwright.shop.Vise;
 
@@ -55,6 +57,7 @@ final class SampleShop {
                 mildSteel(),
                 cuttingSpeed(),
                 friction(),
+                jointSpring(),
                 time()));
     }
 
@@ -140,6 +143,8 @@ final class SampleShop {
                 4,
                 READING.angle("30 deg"),
                 true,
+                null,
+                null,
                 new Kept("drawer 2", 3),
                 SOURCE);
     }
@@ -275,6 +280,7 @@ final class SampleShop {
                 READING.stress("205 GPa"),
                 READING.ratio("0.0000115"),
                 null,
+                null,
                 SOURCE);
     }
 
@@ -290,6 +296,7 @@ final class SampleShop {
                 List.of(
                         new CuttingSpeed.FeedAt(mm("2 mm"), mm("0.05 mm")),
                         new CuttingSpeed.FeedAt(mm("12 mm"), mm("0.2 mm"))),
+                null,
                 SOURCE);
     }
 
@@ -300,6 +307,18 @@ final class SampleShop {
                 READING.ratio("0.10"),
                 READING.ratio("0.15"),
                 READING.ratio("0.2"),
+                SOURCE);
+    }
+
+    private static JointSpring jointSpring() {
+        return new JointSpring(
+                "joint-spring-collet",
+                "Tool in a collet",
+                Holder.Style.SPINDLE_COLLET,
+                null,
+                new StiffnessBand(
+                        READING.stiffness("7 N/um"), READING.stiffness("20 N/um"), READING.stiffness("60 N/um")),
+                new TiltBand(READING.torque("500 N·m"), READING.torque("1500 N·m"), READING.torque("4500 N·m")),
                 SOURCE);
     }
 

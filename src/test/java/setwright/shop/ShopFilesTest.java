@@ -21,6 +21,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** The files of the shop folder are kept as they should be, and their rows know each other. */
 class ShopFilesTest {
+    /** Nobody has hung a hammer and an accelerometer on a tool here yet. */
+    private static final String MEASURED_ONLY = "tap-test";
+
     private static final PlainShop SHOP = PlainShop.read();
 
     static List<Path> files() {
@@ -72,6 +75,7 @@ class ShopFilesTest {
                 .extracting(machine -> machine.text("taper"))
                 .containsExactlyInAnyOrder("r8", "r8", "iso-30", "morse-3", "odd");
         assertThat(RecordShape.kinds())
+                .filteredOn(kind -> !kind.equals(MEASURED_ONLY))
                 .allSatisfy(kind -> assertThat(SHOP.ofKind(kind)).as(kind).isNotEmpty());
     }
 

@@ -6,6 +6,7 @@ import setwright.file.json.Quoted;
 import setwright.quantity.Angle;
 import setwright.quantity.Density;
 import setwright.quantity.Force;
+import setwright.quantity.Frequency;
 import setwright.quantity.Length;
 import setwright.quantity.Mass;
 import setwright.quantity.Measure;
@@ -48,6 +49,7 @@ record Amount(
             new Amount(Mass.class, Reading::mass, "a mass with its unit", "28 kg"),
             new Amount(Density.class, Reading::density, "a density with its unit", "7850 kg/m3"),
             new Amount(Stiffness.class, Reading::stiffness, "a stiffness with its unit", "10 N/um"),
+            new Amount(Frequency.class, Reading::frequency, "a frequency with its unit", "850 Hz"),
             new Amount(Ratio.class, Reading::ratio, "a number", "0.15"));
 
     private static final Reading READING = new Reading(UnitSystem.METRIC);

@@ -53,6 +53,7 @@ import setwright.shop.FrictionPair;
 import setwright.shop.HandTime;
 import setwright.shop.Holder;
 import setwright.shop.Jack;
+import setwright.shop.JointSpring;
 import setwright.shop.KeyseatCutter;
 import setwright.shop.Machine;
 import setwright.shop.MagneticChuck;
@@ -73,6 +74,7 @@ import setwright.shop.Stud;
 import setwright.shop.TNut;
 import setwright.shop.TSlotCutter;
 import setwright.shop.Tap;
+import setwright.shop.TapTest;
 import setwright.shop.VBlocks;
 import setwright.shop.Vise;
 
@@ -154,7 +156,9 @@ public final class WrittenNames {
             Map.entry(Material.class, "material"),
             Map.entry(CuttingSpeed.class, "cutting-speed"),
             Map.entry(FrictionPair.class, "friction"),
-            Map.entry(HandTime.class, "time"));
+            Map.entry(JointSpring.class, "joint-spring"),
+            Map.entry(HandTime.class, "time"),
+            Map.entry(TapTest.class, "tap-test"));
 
     private WrittenNames() {}
 

@@ -244,6 +244,8 @@ final class Shapes {
                 Objects.requireNonNull(depth),
                 roles.size(Role.LENGTH),
                 placed(),
+                null,
+                null,
                 draft.finish,
                 GotBy.TOOL);
     }

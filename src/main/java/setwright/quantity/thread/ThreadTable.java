@@ -3,6 +3,8 @@ package setwright.quantity.thread;
 import java.util.ArrayList;
 import java.util.List;
 import setwright.quantity.CsvRows;
+import setwright.quantity.DrillNames;
+import setwright.quantity.Length;
 import setwright.quantity.Source;
 import setwright.quantity.Unit;
 import setwright.quantity.thread.ScrewThread.Series;
@@ -34,7 +36,19 @@ final class ThreadTable {
                 unit.toInside(row.number("minor_min")),
                 unit.toInside(row.number("minor_max")),
                 inch ? Unit.IN2.toInside(area) : area,
+                new ThreadRow.Clearance(hole(row, "clear_close"), hole(row, "clear_normal"), hole(row, "clear_loose")),
                 Source.of(row.text("source")));
+    }
+
+    /** Metric holes stand as numbers, inch holes as drills. */
+    private static double hole(CsvRows.Row row, String column) {
+        if (!row.has(column)) {
+            return Double.NaN;
+        }
+        String text = row.text(column);
+        return row.text("unit").equals("mm")
+                ? row.number(column)
+                : DrillNames.published().size(text).map(Length::mm).orElseGet(() -> 25.4 * fraction(text));
     }
 
     private static Series series(String words) {

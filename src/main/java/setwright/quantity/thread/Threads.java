@@ -11,7 +11,7 @@ import setwright.quantity.thread.ScrewThread.Series;
 
 /**
  * The listed threads, and the reader of their designations: {@code M8}, {@code M8x1.25}, {@code 1/4-20}, {@code 1/4-20
- * UNC}, {@code #4-40}, {@code 1-1/8-7}. A tolerance class at the end ({@code M8-6H}, {@code 1/4-20 UNC-2B}) is passed over.
+ * UNC}, {@code #4-40}, {@code 1-1/8-7}, and those of {@link OtherThreads}. A tolerance class at the end ({@code M8-6H}, {@code 1/4-20 UNC-2B}) is passed over.
  */
 public final class Threads {
     private static final Threads LISTED = new Threads(ThreadTable.read());
@@ -51,6 +51,10 @@ public final class Threads {
             throw new Unreadable(
                     "'" + text + "' has a comma; write the pitch with a point: " + text.replace(',', '.') + ".");
         }
+        Optional<ScrewThread> other = OtherThreads.read(text);
+        if (other.isPresent()) {
+            return other.get();
+        }
         Matcher metric = METRIC.matcher(text);
         if (metric.matches()) {
             return metric(text, Double.parseDouble(metric.group(1)), metric.group(2));
@@ -60,7 +64,8 @@ public final class Threads {
             return unified(unified.group(1), Integer.parseInt(unified.group(2)), unified.group(3));
         }
         throw new Unreadable("'" + text
-                + "' is not a thread that is read here: metric (M8, M8x1.25) and unified (1/4-20, 1/4-20 UNC, #4-40).");
+                + "' is not a thread that is read here: metric (M8, M8x1.25), unified (1/4-20, 1/4-20 UNC, #4-40),"
+                + " Whitworth (1/4 BSW, 1/4 BSF), 4 BA, 1/8 BSP, 1/8 NPT.");
     }
 
     private ScrewThread metric(String text, double major, @Nullable String pitch) {
@@ -133,7 +138,7 @@ public final class Threads {
     }
 
     /** Inches; number sizes run up by 0.013 in from 0.060 in. */
-    private static double unifiedSize(String size) {
+    static double unifiedSize(String size) {
         return size.startsWith("#") ? 0.060 + 0.013 * Integer.parseInt(size.substring(1)) : ThreadTable.fraction(size);
     }
 

@@ -103,6 +103,7 @@ class NewJobTest {
                 read.stress("207 GPa"),
                 read.ratio("0.0000115"),
                 null,
+                null,
                 "common practice");
     }
 }

@@ -85,11 +85,11 @@ class ThreadsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"1/4 BSW", "4 BA", "M", "", "thread", "8", "M8x1.25x30"})
+    @ValueSource(strings = {"1/4 XX", "M", "", "thread", "8", "M8x1.25x30"})
     void another_kind_of_text_is_told_what_is_read(String typed) {
         assertThatThrownBy(() -> threads.read(typed))
                 .isInstanceOf(Unreadable.class)
-                .hasMessageContaining("metric (M8, M8x1.25) and unified (1/4-20");
+                .hasMessageContaining("metric (M8, M8x1.25), unified (1/4-20");
     }
 
     @Test
