@@ -44,6 +44,45 @@ public class MillingForceBench {
         return MillingForce.of(cut, law).load();
     }
 
+    /** With the run-out of the holder, as the plan asks it beside the load. */
+    @Benchmark
+    public TurnPoint largestRunningOut() {
+        return MillingForce.of(ShapedCut.of(cut), law, UnevenTeeth.worstRunningOut(4, 0.01, 0.05))
+                .largest();
+    }
+
+    @Benchmark
+    public MillingLoad ball() {
+        var section = new MillingCut.Section(12, 6);
+        var teeth = new ShapedCut.Teeth(4, 0.5);
+        var shape = new EdgeShape.Rounded(6, 6);
+        return MillingForce.of(ShapedCut.of(shape, teeth, Direction.SLOT, section, ShapedCut.Side.UPRIGHT, 0.05), law)
+                .load();
+    }
+
+    /** For comparison: the same turn added up in 360 steps of 20 slices of every tooth. */
+    @Benchmark
+    public double plainQuadrature() {
+        double peak = 0;
+        for (int step = 0; step < 360; step++) {
+            peak = Math.max(peak, plainTorque(2 * Math.PI * step / 360));
+        }
+        return peak;
+    }
+
+    private double plainTorque(double turned) {
+        double torque = 0;
+        for (int slice = 0; slice < 20 * cut.cutter().teeth(); slice++) {
+            double lag = cut.cutter().lag(cut.axialDepth() * (slice % 20 + 0.5) / 20);
+            double at = turned + slice / 20 * cut.cutter().pitch() - lag;
+            double angle = at - 2 * Math.PI * Math.floor(at / (2 * Math.PI));
+            if (angle >= cut.engagement().start() && angle < cut.engagement().exit()) {
+                torque += law.at(cut.chip(angle)).tangential();
+            }
+        }
+        return torque * cut.axialDepth() / 20 * cut.cutter().radius();
+    }
+
     @Benchmark
     public CutForce mean() {
         return MillingForce.of(cut, law).mean();

@@ -10,21 +10,29 @@ final class ChipIntegrals {
     /** Feed, cross, axial, tangential. */
     static final int PARTS = 4;
 
-    private static final int CELLS = 64;
+    /** For one cut of even teeth. */
+    static final int FINE = 64;
 
+    /** For one of many slices or unlike teeth. */
+    static final int COARSE = 24;
+
+    private final int cells;
     private final double start;
     private final double arc;
     /** For both ends and the middle of every cell the forces, N/mm. */
-    private final double[] force = new double[PARTS * (2 * CELLS + 1)];
+    private final double[] force;
     /** For every cell what has been summed up to it, N/mm times rad. */
-    private final double[] sum = new double[PARTS * (CELLS + 1)];
+    private final double[] sum;
 
-    ChipIntegrals(MillingCut cut, EdgeForce law) {
+    ChipIntegrals(MillingCut cut, EdgeForce law, int cells) {
+        this.cells = cells;
+        force = new double[PARTS * (2 * cells + 1)];
+        sum = new double[PARTS * (cells + 1)];
         start = cut.engagement().start();
         arc = cut.engagement().arc();
         var edge = new SlantedEdge(cut, law);
         edge.fill(force, 0, start);
-        for (int i = 0; i < CELLS; i++) {
+        for (int i = 0; i < cells; i++) {
             double from = node(i);
             double to = node(i + 1);
             edge.fill(force, PARTS * (2 * i + 1), start + (from + to) / 2);
@@ -37,14 +45,14 @@ final class ChipIntegrals {
 
     /** Where a cell begins, from the start of the arc: by squares from either end. */
     private double node(int i) {
-        double along = (double) i / CELLS;
+        double along = (double) i / cells;
         return along < 0.5 ? 2 * along * along * arc : (1 - 2 * (1 - along) * (1 - along)) * arc;
     }
 
     private int cellAt(double angle) {
         double along = Math.min(Math.max((angle - start) / arc, 0), 1);
-        double cells = along < 0.5 ? Math.sqrt(along / 2) : 1 - Math.sqrt((1 - along) / 2);
-        return Math.min((int) (cells * CELLS), CELLS - 1);
+        double share = along < 0.5 ? Math.sqrt(along / 2) : 1 - Math.sqrt((1 - along) / 2);
+        return Math.min((int) (share * cells), cells - 1);
     }
 
     /** Force of a tooth without helix at an angle within the arc, times a scale, added to {@code to}. */

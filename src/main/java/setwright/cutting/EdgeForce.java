@@ -1,7 +1,7 @@
 package setwright.cutting;
 
 /** The force on a millimetre of cutting edge by chip thickness. */
-public sealed interface EdgeForce permits KienzleForce, LinearEdgeForce {
+public sealed interface EdgeForce permits KienzleForce, LinearEdgeForce, SharedForce {
     /** The force at a chip thickness in mm, in N/mm; at none it is that of the bare edge. */
     Parts at(double chip);
 
@@ -19,6 +19,7 @@ public sealed interface EdgeForce permits KienzleForce, LinearEdgeForce {
     /** The kinds of force law. */
     enum Kind {
         KIENZLE,
-        LINEAR_EDGE
+        LINEAR_EDGE,
+        SHARED
     }
 }

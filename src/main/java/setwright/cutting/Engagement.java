@@ -47,6 +47,13 @@ public record Engagement(double start, double exit) {
         return new Engagement(StrictMath.acos(left), StrictMath.acos(right));
     }
 
+    /** The arc of a disc that is fed straight at a face until it is so deep in it. */
+    public static Engagement plunging(double depth, double diameter) {
+        requireWithin(2 * depth, diameter);
+        double half = StrictMath.acos(1 - 2 * depth / diameter);
+        return new Engagement(Math.max(0, Math.PI / 2 - half), Math.min(Math.PI, Math.PI / 2 + half));
+    }
+
     private static Engagement slot(double width, double diameter) {
         if (width < diameter * (1 - ROUNDING)) {
             throw new IllegalArgumentException("A slot is as wide as the cutter, " + diameter + " mm; at " + width

@@ -7,7 +7,8 @@ package setwright.cutting;
  * @param teeth z
  * @param helix angle of the edges to the axis, rad; positive for a right-hand helix on a right-hand cutter, which
  *     pulls the cutter out of its holder and lifts the work
- * @param leadAngle between edge and axis in the plane through the axis, rad; 0 for a square shoulder
+ * @param leadAngle between edge and axis in the plane through the axis, rad; 0 for a square shoulder, negative where
+ *     the edge leans inward as it rises
  */
 public record MillingCutter(double diameter, int teeth, double helix, double leadAngle) {
     private static final double STEEPEST = StrictMath.toRadians(89);
@@ -17,10 +18,9 @@ public record MillingCutter(double diameter, int teeth, double helix, double lea
             throw new IllegalArgumentException("A milling cutter has a diameter above 0 mm and at least 1 tooth, not "
                     + diameter + " mm and " + teeth + " teeth.");
         }
-        if (!(Math.abs(helix) <= STEEPEST) || !(leadAngle >= 0 && leadAngle <= STEEPEST)) {
-            throw new IllegalArgumentException(
-                    "A helix lies within 89 degrees of the axis and a lead angle from 0 to 89" + " degrees, not "
-                            + StrictMath.toDegrees(helix) + " and " + StrictMath.toDegrees(leadAngle) + ".");
+        if (!(Math.abs(helix) <= STEEPEST) || !(Math.abs(leadAngle) <= STEEPEST)) {
+            throw new IllegalArgumentException("A helix and a lead angle lie within 89 degrees of the axis, not "
+                    + StrictMath.toDegrees(helix) + " and " + StrictMath.toDegrees(leadAngle) + ".");
         }
     }
 

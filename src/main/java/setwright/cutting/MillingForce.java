@@ -1,6 +1,9 @@
 package setwright.cutting;
 
+import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 import setwright.quantity.Procedure;
 import setwright.quantity.Source;
 import setwright.quantity.Unit;
@@ -9,8 +12,11 @@ import setwright.quantity.Unit;
  * The force of a milling cut over the turn of the cutter: every edge that is in the cut, each slice of it lagging
  * behind the tip by the helix, h = fz cos λ sin φ, with the force law of the edge.
  *
- * <p>Validity: circular path of the teeth, all teeth alike (no run-out), square corners, steady cut. Where the chip
- * starts from nothing the Kienzle force stays finite; below 0.005 mm an edge rubs rather than cuts.
+ * <p>Edges that do not stand at one radius are cut into slices, each with its own radius, lead and arc. Teeth that do not
+ * stand out alike share the chip as {@link UnevenTeeth} says.
+ *
+ * <p>Validity: circular path of the teeth, steady cut. Where the chip starts from nothing the Kienzle force stays finite;
+ * below 0.005 mm an edge rubs rather than cuts.
  *
  * <p>Source: from memory: axes, signs and the sum over edges as in Altintas, Manufacturing Automation; the kc law as in
  * {@link Kienzle#SPECIFIC_FORCE}.
@@ -25,6 +31,8 @@ public final class MillingForce {
 
     public static final Procedure MEAN_TORQUE = new Procedure("torque, mean over a turn", STEPS, Unit.N_M, TURN);
     public static final Procedure PEAK_FORCE = new Procedure("largest side force on the cutter", STEPS, Unit.N, TURN);
+    public static final Procedure PEAK_RUNNING_OUT =
+            new Procedure("largest side force with run-out", STEPS, Unit.N, TURN);
     public static final Procedure PEAK_TORQUE = new Procedure("largest torque", STEPS, Unit.N_M, TURN);
     public static final Procedure PEAK_TANGENTIAL =
             new Procedure("largest tangential force of all teeth", STEPS, Unit.N, TURN);
@@ -41,47 +49,74 @@ public final class MillingForce {
     public static final Procedure WALL_FORCE =
             new Procedure("force normal to the wall that is left", STEPS, Unit.N, TURN);
 
-    private static final double NO_LAG = 1e-7;
     private static final double WALL_STEP = StrictMath.toRadians(3);
 
     private final MillingCut cut;
-    private final ChipIntegrals chips;
-    private final double start;
-    private final double exit;
-    private final double lag;
+    private final List<TurnSlice> slices;
+    /** After so much of a turn the force comes round again, rad. */
+    private final double period;
 
-    private MillingForce(MillingCut cut, EdgeForce law) {
+    private MillingForce(MillingCut cut, List<TurnSlice> slices, double period) {
         this.cut = cut;
-        chips = new ChipIntegrals(cut, law);
-        start = cut.engagement().start();
-        exit = cut.engagement().exit();
-        lag = cut.cutter().lag(cut.axialDepth());
+        this.slices = List.copyOf(slices);
+        this.period = period;
     }
 
+    /** Of a cutter whose edges stand at one radius, all teeth alike. */
     public static MillingForce of(MillingCut cut, EdgeForce law) {
-        return new MillingForce(cut, law);
+        TurnSlice whole = new TurnSlice(cut, 0, law, null, ChipIntegrals.FINE);
+        return new MillingForce(cut, List.of(whole), cut.cutter().pitch());
     }
 
-    /** The force while the tip of a tooth stands at an angle, and the tips of the others a pitch each further on. */
+    /** Of a cutter of any shape, all teeth alike. */
+    public static MillingForce of(ShapedCut shaped, EdgeForce law) {
+        return sliced(shaped, law, null);
+    }
+
+    /** Of a cutter of any shape whose teeth do not stand out alike. */
+    public static MillingForce of(ShapedCut shaped, EdgeForce law, UnevenTeeth teeth) {
+        return sliced(shaped, law, teeth.even() ? null : teeth);
+    }
+
+    private static MillingForce sliced(ShapedCut shaped, EdgeForce law, @Nullable UnevenTeeth teeth) {
+        List<ShapedCut.Slice> slices = shaped.slices();
+        int cells = slices.size() == 1 && teeth == null ? ChipIntegrals.FINE : ChipIntegrals.COARSE;
+        List<TurnSlice> found = slices.stream()
+                .map(slice -> new TurnSlice(slice.cut(), slice.lag(), law, teeth, cells))
+                .toList();
+        return new MillingForce(
+                shaped.whole(), found, teeth == null ? shaped.whole().cutter().pitch() : 2 * Math.PI);
+    }
+
+    /** After so much of a turn the force comes round again: a tooth pitch, a whole turn of unlike teeth, rad. */
+    public double period() {
+        return period;
+    }
+
+    /** The force while the tip of the first tooth stands at an angle, and those of the others a pitch each further on. */
     public CutForce at(double angle) {
-        return force(angle, cut.cutter().pitch());
+        double[] sum = new double[ChipIntegrals.PARTS];
+        slices.forEach(slice -> slice.addAll(angle, sum));
+        return asForce(sum);
     }
 
-    /** The force on a single tooth while its tip stands at an angle. */
+    /** The force on a single tooth while its tip stands at an angle; of unlike ones that with the largest chip. */
     public CutForce onOneTooth(double angle) {
-        return force(angle, 2 * Math.PI);
+        double[] sum = new double[ChipIntegrals.PARTS];
+        slices.forEach(slice -> slice.addFirst(angle, sum));
+        return asForce(sum);
     }
 
-    /** The mean over a turn: each tooth goes through the whole arc once, whatever its helix. */
+    /** The mean over a turn. */
     public CutForce mean() {
         double[] sum = new double[ChipIntegrals.PARTS];
-        chips.addSum(exit, cut.axialDepth() / cut.cutter().pitch(), sum);
+        slices.forEach(slice -> slice.addMean(sum));
         return asForce(sum);
     }
 
     public MillingLoad load() {
-        var turn = new TurnSearch(this::at, corners(), cut.cutter().pitch());
-        var tooth = new TurnSearch(this::onOneTooth, corners(), 2 * Math.PI);
+        var turn = search();
+        var tooth = new TurnSearch(this::onOneTooth, corners(1), 2 * Math.PI);
         var peaks = new MillingLoad.Peaks(
                 turn.peak(CutForce::resultant),
                 turn.peak(CutForce::torque),
@@ -91,13 +126,21 @@ public final class MillingForce {
         return new MillingLoad(cut, mean(), peaks, turn.points());
     }
 
+    /** The moment of the largest force in the plane of the table. */
+    public TurnPoint largest() {
+        return search().peak(CutForce::resultant);
+    }
+
     /**
      * The force across the feed while the edges stand on the wall that the cut leaves.
      *
      * @param wall angle of the wall: 0 in a conventional cut, π in a climb cut, either in a slot
      */
     public WallForce onWall(double wall) {
-        double tip = Math.min(Math.max(wall, start + TurnSearch.BESIDE), exit - TurnSearch.BESIDE);
+        double start = cut.engagement().start() + TurnSearch.BESIDE;
+        double exit = cut.engagement().exit() - TurnSearch.BESIDE;
+        double tip = Math.min(Math.max(wall, start), exit);
+        double lag = cut.cutter().lag(cut.axialDepth());
         int steps = 1 + (int) (Math.abs(lag) / WALL_STEP);
         double least = at(tip).cross();
         double greatest = least;
@@ -111,44 +154,22 @@ public final class MillingForce {
         return new WallForce(least, sum / steps, greatest);
     }
 
-    /** The angles of a tip at which its edge begins or ceases to touch the arc, or to fill it. */
-    private double[] corners() {
-        return new double[] {start, exit, start + lag, exit + lag};
+    private TurnSearch search() {
+        int teeth = (int) Math.round(period / cut.cutter().pitch());
+        return new TurnSearch(this::at, corners(teeth), period);
     }
 
-    /** The sum over all edges whose tips stand at the angle or any number of periods from it. */
-    private CutForce force(double angle, double period) {
-        double first = Math.min(start, start + lag);
-        double last = Math.max(exit, exit + lag);
-        double[] sum = new double[ChipIntegrals.PARTS];
-        double tip = angle - period * Math.floor((angle - first) / period);
-        for (; tip <= last; tip += period) {
-            addEdge(tip, sum);
-        }
-        return asForce(sum);
+    /** The angles of the first tip at which one of so many edges begins or ceases to touch its arc, or to fill it. */
+    private double[] corners(int teeth) {
+        return IntStream.range(0, teeth)
+                .boxed()
+                .flatMapToDouble(tooth -> slices.stream()
+                        .flatMapToDouble(slice -> Arrays.stream(slice.corners()))
+                        .map(corner -> corner - tooth * cut.cutter().pitch()))
+                .toArray();
     }
 
-    private void addEdge(double tip, double[] sum) {
-        if (Math.abs(lag) < NO_LAG) {
-            if (tip >= start && tip < exit) {
-                chips.addForce(tip, cut.axialDepth(), sum);
-            }
-            return;
-        }
-        double from = within(Math.min(tip, tip - lag));
-        double to = within(Math.max(tip, tip - lag));
-        if (from < to) {
-            double scale = cut.axialDepth() / Math.abs(lag);
-            chips.addSum(to, scale, sum);
-            chips.addSum(from, -scale, sum);
-        }
-    }
-
-    private double within(double angle) {
-        return Math.min(Math.max(angle, start), exit);
-    }
-
-    private CutForce asForce(double[] sum) {
-        return new CutForce(sum[0], sum[1], sum[2], sum[3] * cut.cutter().radius());
+    private static CutForce asForce(double[] sum) {
+        return new CutForce(sum[0], sum[1], sum[2], sum[3]);
     }
 }

@@ -1,6 +1,12 @@
 package setwright.cutting;
 
 import java.util.List;
+import setwright.quantity.Speed;
+import setwright.quantity.SpindleSpeed;
+import setwright.quantity.Typed;
+import setwright.shop.Axis;
+import setwright.shop.Machine;
+import setwright.shop.ToolMaterial;
 
 /** What a speed or a feed can be set to on a machine. Any unit, the same throughout. */
 public sealed interface Selector {
@@ -22,6 +28,22 @@ public sealed interface Selector {
     /** Wound by hand: no range. */
     static Selector byHand() {
         return new ByHand();
+    }
+
+    /** The spindle of a machine. */
+    static Selector spindle(Machine machine) {
+        Typed<SpindleSpeed> least = machine.speedLeast();
+        Typed<SpindleSpeed> greatest = machine.speedGreatest();
+        return least != null && greatest != null
+                ? stepless(least.inside(), greatest.inside())
+                : steps(machine.steps().stream().map(Typed::inside).toList());
+    }
+
+    /** The feed of a slide. */
+    static Selector along(Axis axis) {
+        Typed<Speed> least = axis.feedLeast();
+        Typed<Speed> greatest = axis.feedGreatest();
+        return least == null || greatest == null ? byHand() : stepless(least.inside(), greatest.inside());
     }
 
     /** How a setting is made. */
@@ -52,6 +74,14 @@ public sealed interface Selector {
                         "A wanted setting and its ceiling lie above 0 and it may be passed 1 time" + " or more, not "
                                 + value + ", " + ceiling + " and " + mostOver + ".");
             }
+        }
+
+        /** How many times the wanted speed an edge stands. */
+        public static double mostOver(ToolMaterial material) {
+            return switch (material) {
+                case HSS -> HSS_MOST_OVER;
+                case CARBIDE -> CARBIDE_MOST_OVER;
+            };
         }
 
         boolean allows(double setting) {
