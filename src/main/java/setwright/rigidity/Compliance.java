@@ -6,11 +6,17 @@ package setwright.rigidity;
  * @param tool the tool itself
  * @param clampShift the clamp, sideways
  * @param clampTilt the clamp, tilting
- * @param machine all behind it
+ * @param machine all behind the holder
+ * @param holder the holder's body, and the tilt of its taper
  */
-public record Compliance(double tool, double clampShift, double clampTilt, double machine) {
+public record Compliance(double tool, double clampShift, double clampTilt, double machine, double holder) {
+    /** In a holder that does not give. */
+    public Compliance(double tool, double clampShift, double clampTilt, double machine) {
+        this(tool, clampShift, clampTilt, machine, 0);
+    }
+
     public double total() {
-        return tool + clampShift + clampTilt + machine;
+        return tool + clampShift + clampTilt + machine + holder;
     }
 
     /** N/mm. */
@@ -23,6 +29,7 @@ public record Compliance(double tool, double clampShift, double clampTilt, doubl
             case TOOL -> tool;
             case CLAMP_SHIFT -> clampShift;
             case CLAMP_TILT -> clampTilt;
+            case HOLDER -> holder;
             case MACHINE -> machine;
         };
     }
@@ -41,6 +48,7 @@ public record Compliance(double tool, double clampShift, double clampTilt, doubl
         TOOL("tool"),
         CLAMP_SHIFT("clamp, sideways"),
         CLAMP_TILT("clamp, tilting"),
+        HOLDER("holder and the tilt of its taper"),
         MACHINE("machine and taper");
 
         private final String words;

@@ -20,6 +20,7 @@ public record MountedTool(ToolBeam beam, Springs springs) {
                     "bending of the tool as a stepped rod: sum over its lengths of the integral of (x - s) (a - s) / (E I)",
                     "and the clamp sideways, F / kt",
                     "and the clamp tilting, F a x / kθ",
+                    "and the holder as a steel rod on a taper that tilts",
                     "and all behind it, F / km"),
             Unit.MM,
             Source.of(
@@ -49,7 +50,8 @@ public record MountedTool(ToolBeam beam, Springs springs) {
                 beam.compliance(place, load),
                 1 / springs.clampShift(),
                 place * load / springs.clampTilt(),
-                1 / springs.machine());
+                1 / springs.machine(),
+                springs.seat().compliance(place, load));
     }
 
     /** Deflection of the tip under a force at a place, mm. */
@@ -72,7 +74,10 @@ public record MountedTool(ToolBeam beam, Springs springs) {
 
     /** How far the tip leans under a force at a place, rad. */
     public double tipSlope(double force, double load) {
-        return force * (beam.slope(beam.stickOut(), load) + load / springs.clampTilt());
+        return force
+                * (beam.slope(beam.stickOut(), load)
+                        + load / springs.clampTilt()
+                        + springs.seat().slope(load));
     }
 
     /** Deflection of the tip where the machine's stiffness is known as a band only; a soft machine gives the high end. */

@@ -20,6 +20,9 @@ public final class ToolMaterials {
             Unit.N_PER_MM2,
             Source.of("from memory: with the notch of the flutes, editable"));
 
+    /** Modulus of steel bodies, arbors and bars, N/mm² (Isakov, Cutting Tool Engineering, July 2019, p.75: 206 GPa). */
+    public static final double STEEL = 206000;
+
     private static final double AT_WORST = 0.7;
 
     private ToolMaterials() {}

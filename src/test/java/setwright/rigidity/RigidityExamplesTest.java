@@ -28,6 +28,24 @@ class RigidityExamplesTest {
             entry("chain of springs", RigidityExamplesTest::chainOfSprings),
             entry("flat part that stands out", in -> Plank.deflection(in.of("F"), in.of("L"), in.of("E"), in.plank())),
             entry("flat part bent at its ends", in -> Plank.bow(in.of("M"), in.of("L"), in.of("E"), in.plank())),
+            entry("plate with resting edges", in -> in.held(PlateTable.EDGES_REST)),
+            entry("plate with fixed edges", in -> in.held(PlateTable.EDGES_FIXED)),
+            entry(
+                    "plate on two parallels in its middle",
+                    in -> in.spanning(PlateTable.PARALLELS_MIDDLE.at(in.of("w") / in.of("L")))),
+            entry("strip on two parallels", in -> in.spanning(Plate.beam(48, in.of("w") / in.of("L")))),
+            entry("shrink fit pressure", in -> in.pressure()),
+            entry("shrink fit torque", in -> in.shrunk().slips(in.of("mu"), in.pressure())),
+            entry("shrink fit pull", in -> in.shrunk().pullsOut(in.of("mu"), in.pressure())),
+            entry(
+                    "share of the tool",
+                    in -> in.of("F") * (in.bench().total() - in.bench().machine())),
+            entry("share of the machine", in -> in.of("F") * in.bench().machine()),
+            entry("coefficient of an overhang", in -> PlateTable.OVERHANG.at(in.of("ratio"))),
+            entry("coefficient on parallels middle", in -> PlateTable.PARALLELS_MIDDLE.at(in.of("ratio"))),
+            entry("coefficient on parallels edge", in -> PlateTable.PARALLELS_EDGE.at(in.of("ratio"))),
+            entry("coefficient of resting edges", in -> PlateTable.EDGES_REST.at(in.of("ratio"))),
+            entry("coefficient of fixed edges", in -> PlateTable.EDGES_FIXED.at(in.of("ratio"))),
             entry("column", in -> Rod.buckling(Rod.Ends.FIXED_PINNED.factor(), in.of("E"), in.of("D"), in.of("L"))));
 
     static List<CheckRow> rows() {
@@ -59,6 +77,28 @@ class RigidityExamplesTest {
     private record Inputs(Map<String, Double> values) {
         double of(String name) {
             return Objects.requireNonNull(values.get(name), name);
+        }
+
+        double held(PlateTable edges) {
+            return Plate.heldAllRound(edges.at(of("ratio")), of("W"), of("b"), of("E"), of("t"));
+        }
+
+        double spanning(double c) {
+            return Plate.spanning(c, of("W"), of("L"), of("E"), of("t"));
+        }
+
+        ShrinkFit shrunk() {
+            return new ShrinkFit(of("D"), of("outside"), of("grip"), of("i"));
+        }
+
+        double pressure() {
+            return shrunk().pressure(of("H"), of("E"), of("v"));
+        }
+
+        /** A tool that is known as a spring stands for its clamp: its beam is as good as rigid. */
+        Compliance bench() {
+            var springs = new Springs(of("tool"), Double.POSITIVE_INFINITY, of("machine"));
+            return new MountedTool(ToolBeam.rod(1, 1000, 210000), springs).compliance(1, 1);
         }
 
         Plank plank() {
