@@ -17,7 +17,7 @@ import setwright.quantity.Unit;
  */
 public record ErrorBudget(List<Contributor> contributors, Compared compared) {
     static final double ROOT_TWO = StrictMath.sqrt(2);
-    /** One contributor with more than this share of the squares makes the root sum square a poor guide. */
+    /** One contributor that takes more than this share of what is allowed does not average out (common practice). */
     private static final double DOMINANT = 0.6;
 
     public static final Procedure WORST_CASE = new Procedure(
@@ -31,7 +31,7 @@ public record ErrorBudget(List<Contributor> contributors, Compared compared) {
             List.of(
                     "square every half-width, add the squares, take the root",
                     "add every known bias, which does not average out",
-                    "where one contributor has over 60 % of the squares, the worst case counts instead"),
+                    "where one contributor alone takes over 60 % of what is allowed, the worst case counts instead"),
             Unit.MM,
             Source.of("F. Scholz 1995, Tolerance Stack Analysis Methods"
                     + " (wixlib.com/document/6dda5_tolerance-stack-analysis-methods-university-of-washington.html);"
@@ -111,25 +111,42 @@ public record ErrorBudget(List<Contributor> contributors, Compared compared) {
         return contributors.stream().max(Comparator.comparingDouble(Contributor::amount));
     }
 
-    /** The spread that has over 60 % of the squares, so that the worst case counts; empty where none has. */
-    public Optional<Contributor> dominant() {
-        double squares = squares();
+    /** The sum that counts when the largest contributor is made half as large. */
+    public double withLargestHalved(double limit) {
+        Optional<Contributor> largest = largest();
+        return new ErrorBudget(
+                        contributors.stream()
+                                .map(one ->
+                                        largest.filter(found -> found == one).isPresent()
+                                                ? one.of(one.amount() / 2)
+                                                : one)
+                                .toList(),
+                        compared)
+                .decisive(limit);
+    }
+
+    /** The first spread that alone takes over 60 % of what is allowed, so that the worst case counts; empty where none does. */
+    public Optional<Contributor> dominant(double limit) {
         return contributors.stream()
                 .filter(one -> one.kind() == Contributor.Kind.SPREAD)
-                .filter(one -> one.amount() * one.amount() > DOMINANT * squares)
+                .filter(one -> one.amount() > DOMINANT * limit)
                 .findFirst();
     }
 
-    /** What is compared with the limit: the root sum square, or the worst case where one contributor dominates. */
-    public double decisive() {
-        return dominant().isPresent() ? worstCase() : rootSumSquare();
+    /**
+     * What is compared with the limit: the root sum square, or the worst case where one contributor dominates. It never
+     * gets less when a contributor grows.
+     */
+    public double decisive(double limit) {
+        return dominant(limit).isPresent() ? worstCase() : rootSumSquare();
     }
 
     /** @param limit half the width of a ± tolerance, or the radial limit of a position */
     public Judged against(double limit) {
+        double decisive = decisive(limit);
         Verdict verdict =
-                decisive() > limit ? Verdict.OFF : worstCase() > limit ? Verdict.ALL_BUT_WORST_CASE : Verdict.HOLDS;
-        return new Judged(verdict, compared, limit, decisive(), worstCase());
+                decisive > limit ? Verdict.OFF : worstCase() > limit ? Verdict.ALL_BUT_WORST_CASE : Verdict.HOLDS;
+        return new Judged(verdict, compared, limit, decisive, worstCase());
     }
 
     private double sum(Contributor.Kind kind) {

@@ -25,12 +25,15 @@ public record HoleErrors(
         double driftPerDepth,
         double reclamp,
         double thermal) {
+    /** How the drift is called among the contributors. */
+    public static final String DRIFT_NAME = "drift of the drill";
+
     private static final double INCH = 25.4;
     private static final Source COMMON = Source.of("common practice");
     private static final Source DRIFT =
             Source.of("common practice; a plate-processing maker's page gives more than 0.001 in per inch");
 
-    /** An axis set by its dial, backlash taken up. */
+    /** An axis set by its dial of 0.001 in, backlash taken up. */
     public static HoleErrors byDial() {
         return new HoleErrors(
                 0.0005 * INCH,
@@ -55,17 +58,43 @@ public record HoleErrors(
         return new HoleErrors(edgeFinding, reading, scale, other, startWalk, driftPerDepth, reclamp, thermal);
     }
 
+    /** The same with a datum that is found another way. */
+    public HoleErrors found(double other) {
+        return new HoleErrors(other, reading, scale, backlash, startWalk, driftPerDepth, reclamp, thermal);
+    }
+
+    /** The same with axes that are set within this. */
+    public HoleErrors set(double other) {
+        return new HoleErrors(edgeFinding, other, scale, backlash, startWalk, driftPerDepth, reclamp, thermal);
+    }
+
+    /** The same with a part that comes to lie within this. */
+    public HoleErrors loaded(double other) {
+        return new HoleErrors(edgeFinding, reading, scale, backlash, startWalk, driftPerDepth, other, thermal);
+    }
+
+    /** Bored from the spindle: neither the start of a drill nor its drift is left. */
+    public HoleErrors bored() {
+        return new HoleErrors(edgeFinding, reading, scale, backlash, 0, 0, reclamp, thermal);
+    }
+
     /** The contributors to the place of a hole of a depth; those of nought are left out. */
     public List<Contributor> contributors(double depth) {
         return List.of(
-                        Contributor.eachAxis("edge finding", edgeFinding, COMMON),
-                        Contributor.eachAxis("dial or readout", reading, COMMON),
-                        Contributor.eachAxis("screw or scale", scale, COMMON),
-                        Contributor.eachAxis("backlash", backlash, COMMON),
-                        Contributor.oneDirection("start of the drill", startWalk, COMMON),
-                        Contributor.oneDirection("drift of the drill", driftPerDepth * depth, DRIFT),
-                        Contributor.eachAxis("re-loading the part", reclamp, COMMON),
-                        Contributor.eachAxis("warmth", thermal, COMMON))
+                        Contributor.eachAxis("edge finding", edgeFinding, COMMON)
+                                .halvedBy("finding the edges twice from the same side"),
+                        Contributor.eachAxis("dial or readout", reading, COMMON).halvedBy("a readout"),
+                        Contributor.eachAxis("screw or scale", scale, COMMON)
+                                .halvedBy("a readout, or gauge blocks and an indicator"),
+                        Contributor.eachAxis("backlash", backlash, COMMON)
+                                .halvedBy("coming to every place from one side"),
+                        Contributor.oneDirection("start of the drill", startWalk, COMMON)
+                                .halvedBy("a stiff spot drill with the quill in"),
+                        Contributor.oneDirection(DRIFT_NAME, driftPerDepth * depth, DRIFT)
+                                .halvedBy("boring the hole"),
+                        Contributor.eachAxis("re-loading the part", reclamp, COMMON)
+                                .halvedBy("indicating each part after loading"),
+                        Contributor.eachAxis("warmth", thermal, COMMON).halvedBy("letting the part cool"))
                 .stream()
                 .filter(one -> one.amount() > 0)
                 .toList();

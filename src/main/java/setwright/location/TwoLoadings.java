@@ -19,7 +19,15 @@ public final class TwoLoadings {
 
     /** How far a hole of the second loading comes to lie from where one of the first expects it. */
     public static double error(HoleErrors errors) {
-        double one = errors.edgeFinding() * errors.edgeFinding() + errors.reclamp() * errors.reclamp();
-        return StrictMath.sqrt(2 * 2 * one);
+        return error(errors, errors);
+    }
+
+    /** The same with two loadings that are not found alike. */
+    public static double error(HoleErrors first, HoleErrors second) {
+        return StrictMath.sqrt(2 * (squares(first) + squares(second)));
+    }
+
+    private static double squares(HoleErrors errors) {
+        return errors.edgeFinding() * errors.edgeFinding() + errors.reclamp() * errors.reclamp();
     }
 }

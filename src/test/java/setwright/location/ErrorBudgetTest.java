@@ -34,8 +34,8 @@ class ErrorBudgetTest {
                 HoleErrors.byDial().withBacklash(0.004 * INCH).contributors(INCH));
 
         assertThat(budget.rootSumSquare()).isLessThan(0.005 * INCH);
-        assertThat(budget.dominant().orElseThrow().name()).isEqualTo("backlash");
-        assertThat(budget.decisive()).isEqualTo(budget.worstCase());
+        assertThat(budget.dominant(0.005 * INCH).orElseThrow().name()).isEqualTo("backlash");
+        assertThat(budget.decisive(0.005 * INCH)).isEqualTo(budget.worstCase());
         assertThat(budget.against(0.005 * INCH).verdict()).isEqualTo(Verdict.OFF);
     }
 
@@ -92,10 +92,53 @@ class ErrorBudgetTest {
             double largest = budget.largest().orElseThrow().amount();
 
             assertThat(budget.rootSumSquare()).isBetween(largest - NOTHING, budget.worstCase() + NOTHING);
-            assertThat(budget.decisive()).isBetween(largest - NOTHING, budget.worstCase() + NOTHING);
+            assertThat(budget.decisive(random.nextDouble(0, 0.5)))
+                    .isBetween(largest - NOTHING, budget.worstCase() + NOTHING);
             assertThat(ErrorBudget.fromTruePlace(contributors).worstCase())
                     .isCloseTo(Math.hypot(budget.worstCase(), budget.worstCase()), within(1e-9));
         });
+    }
+
+    /** Neither sum, nor the one that counts, nor the verdict. */
+    @Test
+    void a_budget_never_improves_when_a_contributor_grows() {
+        Rounds.each(43, (random, round) -> {
+            List<Contributor> before = new ArrayList<>();
+            for (int i = 0; i <= random.nextInt(8); i++) {
+                double amount = random.nextDouble(0, 0.1);
+                before.add(
+                        random.nextInt(4) == 0
+                                ? Contributor.bias("b" + i, amount, HERE)
+                                : random.nextBoolean()
+                                        ? axis("c" + i, amount)
+                                        : Contributor.oneDirection("d" + i, amount, HERE));
+            }
+            List<Contributor> after = new ArrayList<>(before);
+            int grown = random.nextInt(before.size());
+            after.set(grown, before.get(grown).of(before.get(grown).amount() * random.nextDouble(1, 6)));
+            double limit = random.nextDouble(0.01, 0.4);
+
+            assertGrown(ErrorBudget.alongAnAxis(before), ErrorBudget.alongAnAxis(after), limit);
+            assertGrown(ErrorBudget.fromTruePlace(before), ErrorBudget.fromTruePlace(after), limit);
+        });
+    }
+
+    private static void assertGrown(ErrorBudget before, ErrorBudget after, double limit) {
+        assertThat(after.rootSumSquare()).isGreaterThanOrEqualTo(before.rootSumSquare() - NOTHING);
+        assertThat(after.worstCase()).isGreaterThanOrEqualTo(before.worstCase() - NOTHING);
+        assertThat(after.decisive(limit)).isGreaterThanOrEqualTo(before.decisive(limit) - NOTHING);
+        assertThat(after.against(limit).verdict())
+                .isGreaterThanOrEqualTo(before.against(limit).verdict());
+    }
+
+    /** 0.03 of 0.04 is more than 60 %; of 0.06 it is half, and 0.03 with 0.04 makes 0.05. */
+    @Test
+    void what_takes_most_of_the_tolerance_alone_counts_as_worst_case() {
+        var budget = ErrorBudget.alongAnAxis(List.of(axis("a", 0.03), axis("b", 0.004)));
+
+        assertThat(budget.decisive(0.04)).isCloseTo(0.034, within(NOTHING));
+        assertThat(budget.decisive(0.06)).isCloseTo(Math.sqrt(0.000916), within(NOTHING));
+        assertThat(budget.withLargestHalved(0.06)).isCloseTo(Math.sqrt(0.000241), within(NOTHING));
     }
 
     private static Contributor axis(String name, double halfWidth) {
