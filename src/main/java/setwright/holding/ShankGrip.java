@@ -26,6 +26,12 @@ public final class ShankGrip {
             Unit.N,
             Source.of("from memory: slips at 50 to 100 N·m on 12 mm and 100 to 250 N·m on 20 mm, order of magnitude"));
 
+    public static final Table DRILL_CHUCK = new Table(
+            "grip of a drill chuck",
+            "3 to 9 kN, tightened at all its holes or by its own wedges",
+            Unit.N,
+            Source.of("from memory: chucks of 13 mm slip at about 20 to 55 N·m on 12 mm, order of magnitude"));
+
     public static final Formula SLIP_TORQUE = new Formula(
             "M = F d / 2",
             symbol("M", "torque at which a shank slips", Unit.N_MM, 0, 10000000),
@@ -37,6 +43,8 @@ public final class ShankGrip {
     private static final double R8_GREATEST = 3750;
     private static final double CHUCK_LEAST = 8000;
     private static final double CHUCK_GREATEST = 25000;
+    private static final double DRILL_CHUCK_LEAST = 3000;
+    private static final double DRILL_CHUCK_GREATEST = 9000;
 
     private ShankGrip() {}
 
@@ -48,6 +56,11 @@ public final class ShankGrip {
     /** N. */
     public static Band colletChuck() {
         return between(CHUCK_LEAST, CHUCK_GREATEST);
+    }
+
+    /** N. */
+    public static Band drillChuck() {
+        return between(DRILL_CHUCK_LEAST, DRILL_CHUCK_GREATEST);
     }
 
     /** Half the diameter is the lever, N·mm. */

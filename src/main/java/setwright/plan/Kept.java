@@ -21,6 +21,16 @@ public final class Kept<Q, A> {
         this.answers = Collections.unmodifiableMap(new LinkedHashMap<>(answers));
     }
 
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Kept<?, ?> kept && answers.equals(kept.answers);
+    }
+
+    @Override
+    public int hashCode() {
+        return answers.size();
+    }
+
     /** Where nothing was asked before. */
     public static <Q, A> Kept<Q, A> none() {
         return new Kept<>(Map.of());

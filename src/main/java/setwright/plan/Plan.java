@@ -2,11 +2,16 @@ package setwright.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import setwright.job.DrawnUp;
 import setwright.job.Job;
 import setwright.plan.choose.ChoicePlan;
 import setwright.plan.cut.CutPlan;
+import setwright.plan.cut.DepthAdvice;
+import setwright.plan.cut.LimitRule;
+import setwright.plan.cut.LimitRules;
 import setwright.plan.hold.HoldPlan;
+import setwright.plan.index.IndexPlan;
 import setwright.plan.part.PartPlan;
 import setwright.plan.place.PlacePlan;
 import setwright.plan.room.RoomPlan;
@@ -21,11 +26,28 @@ public record Plan(
         HoldPlan hold,
         RoomPlan room,
         PlacePlan place,
+        IndexPlan index,
         TimePlan time,
         ChoicePlan choose) {
 
+    /** The same with what takes longer worked out too; see {@link CutPlan#settled}. Itself where there is nothing to add. */
+    public Plan settled(Optional<Plan> before) {
+        CutPlan settled = cut.settled(before.map(Plan::cut));
+        return settled == cut ? this : new Plan(drawnUp, rows, part, settled, hold, room, place, index, time, choose);
+    }
+
     public Job job() {
         return drawnUp.job();
+    }
+
+    /** How far each choice of an operation can go before each limit binds; searched for anew at every call. */
+    public List<LimitRule> limitRules(String operation) {
+        return LimitRules.of(drawnUp, rows, part, operation);
+    }
+
+    /** How deep a pass of a milled operation may be; searched for anew at every call. */
+    public Optional<DepthAdvice> depthAdvice(String operation) {
+        return LimitRules.depth(drawnUp, rows, part, operation);
     }
 
     /** Everything that no sub-room could work out, with what it would need. */

@@ -9,6 +9,8 @@ import setwright.plan.cut.CutPlan;
 import setwright.plan.cut.Cuts;
 import setwright.plan.hold.HoldPlan;
 import setwright.plan.hold.Holds;
+import setwright.plan.index.IndexPlan;
+import setwright.plan.index.Indexes;
 import setwright.plan.part.PartPlan;
 import setwright.plan.part.Stages;
 import setwright.plan.pencil.Pencil;
@@ -43,9 +45,10 @@ public final class Planner {
                 drawnUp, rows, part, cut, before.map(plan -> plan.hold().kept()).orElseGet(Kept::none));
         RoomPlan room = Rooms.of(
                 drawnUp, rows, part, before.map(plan -> plan.room().kept()).orElseGet(Kept::none));
-        PlacePlan place = Places.of(drawnUp, rows, part);
+        PlacePlan place = Places.of(drawnUp, rows, part, cut);
+        IndexPlan index = Indexes.of(drawnUp, rows);
         TimePlan time = Times.of(drawnUp, rows, part, cut, room);
         ChoicePlan choose = Choices.of(drawnUp, rows);
-        return new Plan(drawnUp, rows, part, cut, hold, room, place, time, choose);
+        return new Plan(drawnUp, rows, part, cut, hold, room, place, index, time, choose);
     }
 }

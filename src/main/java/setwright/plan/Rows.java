@@ -3,7 +3,6 @@ package setwright.plan;
 import java.util.List;
 import java.util.Optional;
 import setwright.job.Job;
-import setwright.job.Operation;
 import setwright.shop.Cutter;
 import setwright.shop.CuttingSpeed;
 import setwright.shop.FrictionPair;
@@ -75,15 +74,6 @@ public record Rows(Job job, Shop shop, Shop today) {
     /** The cutting speeds of a form, or of the form that stands for it where it has none of its own. */
     public Optional<CuttingSpeed> cuttingSpeed(Cutter.Form form, ToolMaterial tool) {
         return ownSpeed(form, tool).or(() -> ownSpeed(form.cutsLike(), tool));
-    }
-
-    /** The share of its row's cutting speed that a kind of operation is run at, so that it does not chatter (common practice). */
-    public static double speedShare(Operation.Kind kind) {
-        return switch (kind) {
-            case COUNTERSINK -> 0.5;
-            case COUNTERBORE, SPOTFACE, BORE -> 0.75;
-            default -> 1;
-        };
     }
 
     private Optional<CuttingSpeed> ownSpeed(Cutter.Form form, ToolMaterial tool) {

@@ -157,6 +157,8 @@ public final class HoldingShop {
                         length("200 mm"),
                         40,
                         List.of("15 16 17 18 19 20"),
+                        null,
+                        null,
                         READING.mass("30 kg"),
                         KEPT,
                         SOURCE),

@@ -87,6 +87,7 @@ class MouthsByHandTest {
                 mm("80 mm"),
                 3,
                 mm("6.6 mm"),
+                false,
                 "M6",
                 DRAWER,
                 "from memory: DIN 373");
@@ -163,10 +164,11 @@ class MouthsByHandTest {
      * Bored to 20 from 13, by a bar in the boring head.
      *
      * <pre>
-     * stock  (20 - 13) / 2 = 3.5 on the radius, at most 1 a pass        = 4 passes of 0.875
-     * last   from 18.25 to 20; kc = 800 f^-0.25
-     * M      (20² - 18.25²) f kc / 8000
-     * gone   π / 4 · (20² - 13²) · 25                                   = 4535.7 mm³
+     * drilled to d; stock s = (20 - d) / 2 on the radius, 0.25 of it left for the last pass
+     * rough  n cuts of (s - 0.25) / n, at most 1 each; then half of 0.25, the rest, and a spring pass = n + 3
+     * deepest the last rough one, to 19.5 from 19.5 - 2 (s - 0.25) / n; kc = 800 f^-0.25
+     * M      (19.5² - from²) f kc / 8000
+     * gone   π / 4 · (20² - d²) · 25
      * </pre>
      */
     @Test
@@ -190,11 +192,12 @@ class MouthsByHandTest {
         OperationCut cut = plan.cut().operation("hole1-bore").orElseThrow();
         double drilled = diameter(plan, "hole1-drill");
         double stock = (20 - drilled) / 2;
-        double last = 20 - 2 * stock / StrictMath.ceil(stock);
+        double rough = StrictMath.ceil(stock - 0.25);
+        double from = 19.5 - 2 * (stock - 0.25) / rough;
         double f = cut.feedPerEdge().inside();
-        assertThat(cut.passes()).isEqualTo((int) StrictMath.ceil(stock));
+        assertThat(cut.passes()).isEqualTo((int) rough + 3);
         assertThat(Unit.N_M.fromInside(cut.torque().inside()))
-                .isCloseTo((400 - last * last) * f * 800 * StrictMath.pow(f, -0.25) / 8000, within(0.001));
+                .isCloseTo((19.5 * 19.5 - from * from) * f * 800 * StrictMath.pow(f, -0.25) / 8000, within(0.001));
         assertThat(removed(plan, "hole1-bore")).isCloseTo(Math.PI / 4 * (400 - drilled * drilled) * 25, within(3.0));
     }
 

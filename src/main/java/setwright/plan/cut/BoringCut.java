@@ -1,12 +1,18 @@
 package setwright.plan.cut;
 
+import java.util.Comparator;
+import java.util.List;
 import setwright.cutting.Drilling;
 import setwright.cutting.Kienzle;
+import setwright.cutting.TrialCuts;
+import setwright.cutting.TrialCuts.TrialCut;
+import setwright.job.Operation;
+import setwright.quantity.Band;
 import setwright.quantity.Given;
 import setwright.quantity.Unit;
 import setwright.quantity.Value;
 
-/** A bored hole: the kc form on the ring of one pass, the chip as thick as the feed. */
+/** A bored hole: the kc form on the ring of its deepest cut, the chip as thick as the feed. */
 final class BoringCut {
     /** Deepest cut of a bar in a boring head, on the radius, mm (common practice). */
     private static final double DEEPEST = 1;
@@ -19,14 +25,34 @@ final class BoringCut {
     private BoringCut() {}
 
     static OperationCut of(CutQuestion question) {
-        double size = question.opened();
-        double stock = (size - question.holeBefore().orElse(size - USUAL_STOCK)) / 2;
-        int passes = Math.max(1, (int) Math.ceil(stock / DEEPEST - 1e-9));
+        List<TrialCut> cuts = cuts(question);
+        TrialCut deepest = cuts.stream()
+                .max(Comparator.comparingDouble(TrialCut::depth).thenComparingDouble(TrialCut::to))
+                .orElseThrow();
         Value feed = question.feedPerTurn();
         Value specific = Kienzle.SPECIFIC_FORCE.of(question.kc11(), question.mc(), feed);
-        Value before = Given.of(
-                "hole before the last pass", size - 2 * stock / passes, Unit.MM, passes + " passes of equal depth");
-        Value torque = Drilling.TORQUE_BY_KC.of(question.openedDiameter(), before, feed, specific, SHARP);
-        return HoleCut.of(question, feed, torque, null, passes);
+        Value torque = Drilling.TORQUE_BY_KC.of(
+                Given.of("diameter after the deepest cut", deepest.to(), Unit.MM, cuts.size() + " cuts"),
+                Given.of("hole before it", deepest.from(), Unit.MM, "cuts of equal depth"),
+                feed,
+                specific,
+                SHARP);
+        Band band = new Band(torque.inside(), torque.inside(), Kienzle.WORN_EDGE.inside() * torque.inside());
+        HoleWork work = HoleWork.plain(question, band, null).with(cuts);
+        return new HoleCut(feed, torque, null, cuts.size(), List.of(), work).of(question);
+    }
+
+    private static List<TrialCut> cuts(CutQuestion question) {
+        double size = question.opened();
+        double before = Math.min(size, question.holeBefore().orElse(size - USUAL_STOCK));
+        Operation.LastPass last = question.operation().lastPass().value();
+        double finish = question.operation().finish().value().inside();
+        List<TrialCut> cuts = TrialCuts.of(new TrialCuts.Wanted(
+                before,
+                size,
+                DEEPEST,
+                last == Operation.LastPass.NONE ? 0 : finish,
+                last == Operation.LastPass.WITH_SPRING_PASS));
+        return cuts.isEmpty() ? List.of(new TrialCut(TrialCuts.Kind.ROUGH, size, size)) : cuts;
     }
 }

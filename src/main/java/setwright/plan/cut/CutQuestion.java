@@ -2,12 +2,19 @@ package setwright.plan.cut;
 
 import java.util.Optional;
 import setwright.cutting.Kienzle;
+import setwright.cutting.KienzleForce;
+import setwright.cutting.MillingCut;
+import setwright.cutting.MillingForce;
 import setwright.cutting.SpeedAndFeed;
+import setwright.cutting.SpindleDrive;
+import setwright.geometry.Side;
 import setwright.job.DrawnOperation;
 import setwright.job.Face;
 import setwright.job.Feature;
 import setwright.job.Size;
+import setwright.plan.CutSpeed;
 import setwright.plan.Rows;
+import setwright.plan.UnderSkin;
 import setwright.plan.part.Heights;
 import setwright.plan.part.Holes;
 import setwright.plan.part.Mouths;
@@ -22,6 +29,7 @@ import setwright.shop.Material;
 /** One operation with all that its cut is worked out from, and the givens that its workings start with. */
 record CutQuestion(
         String setUp,
+        Side up,
         DrawnOperation operation,
         Cutter cutter,
         CuttingSpeed row,
@@ -32,6 +40,20 @@ record CutQuestion(
     Kienzle kienzle() {
         Material material = rows.material();
         return new Kienzle(material.kc11().inside(), material.mc().inside());
+    }
+
+    /** The force of a cut in this material over the turn. */
+    MillingForce force(MillingCut cut) {
+        return MillingForce.of(cut, KienzleForce.of(kienzle(), cut.cutter()));
+    }
+
+    /** The cutter on what holds it. */
+    Mounting mounting() {
+        return Mounting.of(
+                rows,
+                cutter,
+                rows.holder(operation.holder().value()),
+                operation.stickOut().value().inside());
     }
 
     Value kc11() {
@@ -86,9 +108,14 @@ record CutQuestion(
     }
 
     Value wantedSpeed() {
-        double speed = Rows.speedShare(operation.kind()) * row.speed().inside();
-        Given wanted = Given.of("cutting speed", speed, Unit.M_PER_MIN, "shop/" + row.id() + "/speed");
-        return SpeedAndFeed.SPINDLE_SPEED.of(wanted, openedDiameter());
+        return SpeedAndFeed.SPINDLE_SPEED.of(wantedCuttingSpeed(), openedDiameter());
+    }
+
+    private Value wantedCuttingSpeed() {
+        boolean skin = UnderSkin.cuts(rows.job(), operation.kind(), operation.features(), heights);
+        Given life = field("tool life asked", operation.toolLife().value().inside(), Unit.MINUTE, "toolLife");
+        return new CutSpeed(operation.kind(), operation.coolant().value(), skin, life)
+                .of(row, rows.material().group());
     }
 
     /** Feed per turn where the spindle turns; else as the table gives it. */
@@ -108,9 +135,10 @@ record CutQuestion(
         return cutting / Math.max(row.speedHigh().inside(), 1e-9);
     }
 
-    /** Power that the spindle has at the cutter, W. */
+    /** Power that the spindle has at the cutter at this speed, W. */
     double spindlePower() {
-        return rows.machine().power().inside() * rows.machine().efficiency().inside();
+        return new SpindleDrive(rows.machine())
+                .powerAt(operation.speed().value().inside());
     }
 
     /** Half the tolerance of the face that is cut, mm; empty where the drawing leaves it general. */
@@ -127,5 +155,13 @@ record CutQuestion(
     /** Diameter of the hole that an earlier operation of the job drilled for the same feature, mm. */
     Optional<Double> holeBefore() {
         return stage.holeBefore();
+    }
+
+    /** The same with another depth, width, feed or stick-out; a deeper pass goes deeper into the work. */
+    CutQuestion with(LimitRule.Choice choice, double value) {
+        boolean deep = choice == LimitRule.Choice.DEPTH && !operation.kind().inHole();
+        OperationStage there = deep ? stage.downTo(Math.min(stage.lowest(), stage.workTop() - value)) : stage;
+        return new CutQuestion(
+                setUp, up, new ChangedChoice(operation).to(choice, value), cutter, row, heights, there, rows);
     }
 }

@@ -34,7 +34,11 @@ public final class Cuts {
                                     + rows.material().name()));
                     continue;
                 }
+                if (operation.kind() == Operation.Kind.SCRIBE) {
+                    continue;
+                }
                 cut(question)
+                        .map(cut -> cut.leaving(SurfacesLeft.of(question, cut), work(question, cut, setUp, part)))
                         .ifPresentOrElse(
                                 found::add,
                                 () -> missing.add(new NotChecked(
@@ -44,24 +48,49 @@ public final class Cuts {
         return new CutPlan(found, missing);
     }
 
-    private static Optional<OperationCut> cut(CutQuestion question) {
+    private static List<WorkGives> work(CutQuestion question, OperationCut cut, DrawnSetUp setUp, PartPlan part) {
+        return part.setUp(setUp.id())
+                .map(stage -> WorkSprung.of(question, cut, stage, setUp))
+                .orElse(List.of());
+    }
+
+    /** The question of one operation; empty where it cannot be asked. */
+    static Optional<CutQuestion> question(DrawnUp drawnUp, Rows rows, PartPlan part, String id) {
+        return drawnUp.setUps().stream()
+                .flatMap(setUp -> setUp.operations().stream()
+                        .filter(operation -> operation.id().equals(id))
+                        .flatMap(operation -> question(setUp, operation, rows, part).stream()))
+                .findFirst();
+    }
+
+    /** A scriber only scratches: there is no load to work out, and nothing is missing. */
+    static Optional<OperationCut> cut(CutQuestion question) {
         return switch (question.operation().kind()) {
-            case FACE, STEP, PROFILE, POCKET, SLOT, KEYSEAT, T_SLOT, DOVETAIL, CHAMFER ->
-                question.stage().runs() > 0 ? Optional.of(MilledCut.of(question)) : Optional.empty();
+            case FACE, STEP, PROFILE, POCKET, SLOT, KEYSEAT, T_SLOT, DOVETAIL, CHAMFER -> MilledCut.of(question);
+            case WOODRUFF, SAW, FORM -> lies(question) ? MilledCut.of(question) : Optional.empty();
             case SPOT, DRILL, COUNTERBORE, SPOTFACE, COUNTERSINK -> Optional.of(DrillingCut.of(question));
             case BORE -> Optional.of(BoringCut.of(question));
             case REAM -> Optional.of(ReamingCut.of(question));
             case TAP -> Optional.of(TappingCut.of(question));
-            case WOODRUFF, SAW, FORM, SCRIBE -> Optional.empty();
+            case SCRIBE -> Optional.empty();
         };
+    }
+
+    /** Whether a disc under an upright spindle comes at what it cuts from the side. */
+    private static boolean lies(CutQuestion question) {
+        return question.rows().job().plan().features().stream()
+                .filter(feature -> question.operation().features().contains(feature.id()))
+                .noneMatch(feature -> feature.side() == question.up());
     }
 
     private static String unmodelled(Operation.Kind kind) {
         return switch (kind) {
-            case WOODRUFF, SAW ->
-                "a spindle that lies along the side that is up: under an upright spindle a saw or a seat cutter lies"
-                        + " level, and the side that it cuts has to face the front, the back or an end";
-            default -> "the load of this kind of cut on this shape, which is not modelled yet";
+            case WOODRUFF, SAW, FORM ->
+                "a side that the cutter reaches and a depth: under an upright spindle a saw, a seat cutter or a gear"
+                        + " cutter lies level, and what it cuts has to face the front, the back or an end";
+            default ->
+                "a way for the cutter past this shape: closed T-slots, tails that stand and chamfers on single"
+                        + " features have none yet";
         };
     }
 
@@ -75,6 +104,13 @@ public final class Cuts {
             return Optional.empty();
         }
         return Optional.of(new CutQuestion(
-                setUp.id(), operation, cutter.get(), row.get(), stage.get().heights(), on.get(), rows));
+                setUp.id(),
+                setUp.up().value(),
+                operation,
+                cutter.get(),
+                row.get(),
+                stage.get().heights(),
+                on.get(),
+                rows));
     }
 }

@@ -1,30 +1,28 @@
 package setwright.plan.cut;
 
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import setwright.cutting.CuttingPower;
-import setwright.cutting.Limit;
-import setwright.cutting.LimitName;
 import setwright.quantity.Value;
 
-/** What all cuts in holes have in common: power from torque, and their limits. */
-final class HoleCut {
-    private HoleCut() {}
+/**
+ * What all cuts in holes have in common.
+ *
+ * @param feed per turn
+ * @param thrust null where none is worked out
+ * @param opinions the same figures worked out another way
+ */
+record HoleCut(
+        Value feed, Value torque, @Nullable Value thrust, int passes, List<SecondOpinion> opinions, HoleWork work) {
 
-    static OperationCut of(CutQuestion question, Value feedPerTurn, Value torque, @Nullable Value thrust) {
-        return of(question, feedPerTurn, torque, thrust, 1);
-    }
-
-    static OperationCut of(CutQuestion question, Value feedPerTurn, Value torque, @Nullable Value thrust, int passes) {
+    OperationCut of(CutQuestion question) {
         Value power = CuttingPower.POWER.of(torque, question.speed());
         return new OperationCut(
                 question.operation().id(),
                 question.speed(),
                 question.wantedSpeed(),
                 question.feed(),
-                feedPerTurn,
+                feed,
                 null,
                 question.stage().workTop() - question.stage().lowest(),
                 question.opened(),
@@ -37,18 +35,12 @@ final class HoleCut {
                 null,
                 null,
                 null,
+                null,
+                opinions,
+                null,
+                HoleLimits.of(question, this, power),
+                work,
                 List.of(),
-                limits(question, power));
-    }
-
-    private static List<Limit> limits(CutQuestion question, Value power) {
-        List<Limit> limits = new ArrayList<>();
-        if (question.speed().inside() <= 0) {
-            return limits;
-        }
-        limits.add(new Limit(LimitName.CUTTING_EDGE, question.shareOfCuttingSpeed()));
-        limits.add(new Limit(LimitName.SPINDLE_POWER, power.inside() / question.spindlePower()));
-        limits.sort(Comparator.comparingDouble(Limit::used).reversed().thenComparing(Limit::name));
-        return limits;
+                List.of());
     }
 }

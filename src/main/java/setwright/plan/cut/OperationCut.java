@@ -1,6 +1,7 @@
 package setwright.plan.cut;
 
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import setwright.cutting.Limit;
 import setwright.cutting.MillingLoad;
@@ -26,8 +27,13 @@ import setwright.quantity.Value;
  * @param deflection spring of the tool at the cut, mm, on all springs of the chain; null where not asked
  * @param deflectionBand the same with soft and stiff machine; null where not asked
  * @param leaves how far the leaning tool leaves a face out, normal to it, mm; null where not asked
+ * @param extremes what a milled cut comes to where it goes worse; null in a hole
  * @param opinions figures worked out another published way as well
+ * @param stability how near it is to ringing; null where not asked
  * @param limits every limit with the share used, largest first
+ * @param hole how a hole is made; null when milling
+ * @param surfaces what the pass leaves of each surface that it cuts
+ * @param work what of the work gives under it
  */
 public record OperationCut(
         String operation,
@@ -47,11 +53,69 @@ public record OperationCut(
         @Nullable Value deflection,
         @Nullable Band deflectionBand,
         @Nullable Value leaves,
+        @Nullable MilledExtremes extremes,
         List<SecondOpinion> opinions,
-        List<Limit> limits) {
+        @Nullable Stability stability,
+        List<Limit> limits,
+        @Nullable HoleWork hole,
+        List<SurfaceLeft> surfaces,
+        List<WorkGives> work) {
     public OperationCut {
         opinions = List.copyOf(opinions);
         limits = List.copyOf(limits);
+        surfaces = List.copyOf(surfaces);
+        work = List.copyOf(work);
+    }
+
+    /** The same cut with what it leaves, and what gives under it. */
+    public OperationCut leaving(List<SurfaceLeft> left, List<WorkGives> gives) {
+        return with(stability, left, gives);
+    }
+
+    /** The same cut where more is known of its ringing. */
+    public OperationCut ringing(Stability known) {
+        return with(known, surfaces, work);
+    }
+
+    private OperationCut with(@Nullable Stability ringing, List<SurfaceLeft> left, List<WorkGives> gives) {
+        return new OperationCut(
+                operation,
+                speed,
+                wantedSpeed,
+                feed,
+                feedPerEdge,
+                secondsPerTurn,
+                depth,
+                width,
+                passes,
+                power,
+                torque,
+                peakForce,
+                thrust,
+                milling,
+                deflection,
+                deflectionBand,
+                leaves,
+                extremes,
+                opinions,
+                ringing,
+                limits,
+                hole,
+                left,
+                gives);
+    }
+
+    /** What it leaves of such a surface. */
+    public Optional<SurfaceLeft> left(SurfaceLeft.Surface surface) {
+        return surfaces.stream().filter(one -> one.surface() == surface).findFirst();
+    }
+
+    /** Power from the least to the most, W, wear included; empty where the published ways agree or there is but one. */
+    public Optional<Band> powerBand() {
+        return Optional.ofNullable(extremes)
+                .filter(beyond ->
+                        opinions.stream().anyMatch(opinion -> opinion.ours().equals(power) && opinion.apart()))
+                .map(MilledExtremes::power);
     }
 
     /** The limit that binds first. */

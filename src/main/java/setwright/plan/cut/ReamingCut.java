@@ -1,6 +1,9 @@
 package setwright.plan.cut;
 
+import java.util.List;
+import setwright.cutting.Kienzle;
 import setwright.cutting.Reaming;
+import setwright.quantity.Band;
 import setwright.quantity.Given;
 import setwright.quantity.Unit;
 import setwright.quantity.Value;
@@ -20,11 +23,12 @@ final class ReamingCut {
         Value feed = question.feedPerTurn();
         Value teeth = question.tool("teeth", question.cutter().teeth(), Unit.NONE, "teeth");
         Value chip = Reaming.CHIP.of(feed, BEVEL, teeth);
-        Value specific = setwright.cutting.Kienzle.SPECIFIC_FORCE.of(question.kc11(), question.mc(), chip);
+        Value specific = Kienzle.SPECIFIC_FORCE.of(question.kc11(), question.mc(), chip);
         double before =
                 question.holeBefore().orElse(question.cutter().diameter().inside() - USUAL_STOCK);
         Value hole = Given.of("hole before reaming", before, Unit.MM, "the drill before it");
         Value torque = Reaming.TORQUE.of(question.diameter(), hole, feed, specific, SHARP);
-        return HoleCut.of(question, feed, torque, null);
+        Band band = new Band(torque.inside(), torque.inside(), Kienzle.WORN_EDGE.inside() * torque.inside());
+        return new HoleCut(feed, torque, null, 1, List.of(), HoleWork.plain(question, band, null)).of(question);
     }
 }

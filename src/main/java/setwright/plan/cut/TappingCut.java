@@ -1,7 +1,9 @@
 package setwright.plan.cut;
 
+import java.util.List;
 import setwright.cutting.Tapping;
 import setwright.job.InWords;
+import setwright.quantity.Band;
 import setwright.quantity.Given;
 import setwright.quantity.Unit;
 import setwright.quantity.Value;
@@ -28,6 +30,9 @@ final class TappingCut {
                 InWords.word(tap.flute()), Tapping.kindFactor(tap.flute()).expected());
         Value torque = Tapping.TORQUE.of(
                 force, pitch, question.tool("major diameter", thread.major(), Unit.MM, "thread"), kind, SHARP);
-        return HoleCut.of(question, pitch, torque, null);
+        Band kinds = Tapping.kindFactor(tap.flute());
+        double perKind = torque.inside() / kinds.expected();
+        Band band = new Band(perKind * kinds.low(), torque.inside(), perKind * kinds.high() * Tapping.DULL.low());
+        return new HoleCut(pitch, torque, null, 1, List.of(), HoleWork.plain(question, band, null)).of(question);
     }
 }

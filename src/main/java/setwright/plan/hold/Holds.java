@@ -9,6 +9,7 @@ import setwright.holding.balance.FrictionBalance;
 import setwright.job.DrawnOperation;
 import setwright.job.DrawnSetUp;
 import setwright.job.DrawnUp;
+import setwright.job.Operation;
 import setwright.plan.Kept;
 import setwright.plan.NotChecked;
 import setwright.plan.Rows;
@@ -33,18 +34,23 @@ public final class Holds {
             Balances.open(setUp).forEach(joint -> missing.add(new NotChecked(CHECK, setUp.id(), "", joint)));
             Optional<SetUpHolds> holds = part.setUp(setUp.id()).map(stage -> new SetUpHolds(setUp, stage, rows));
             for (DrawnOperation operation : setUp.operations()) {
+                if (operation.kind() == Operation.Kind.SCRIBE) {
+                    continue;
+                }
                 Optional<HoldAnswer> answer = holds.flatMap(on -> part.operation(operation.id())
                         .flatMap(stage -> cut.operation(operation.id())
-                                .map(load -> round.answer(
-                                        operation.id(),
-                                        on.question(stage, OperationLoads.of(on.heights(), stage, load)),
-                                        on::answer))));
+                                .map(load -> OperationLoads.of(on.heights(), stage, load))
+                                .filter(loads -> !loads.isEmpty())
+                                .map(loads -> round.answer(operation.id(), on.question(stage, loads), on::answer))));
                 answer.flatMap(HoldAnswer::device).ifPresent(devices::add);
                 answer.flatMap(HoldAnswer::part)
                         .ifPresentOrElse(
                                 found::add,
                                 () -> missing.add(new NotChecked(
-                                        CHECK, setUp.id(), operation.id(), "the device, the cutter and its load")));
+                                        CHECK,
+                                        setUp.id(),
+                                        operation.id(),
+                                        "the device, the cutter, its way and its load")));
             }
         }
         return new HoldPlan(found, devices, missing, round.kept());

@@ -36,7 +36,9 @@ final class OperationLoads {
     }
 
     private static List<Load> hole(Heights heights, OperationStage stage, OperationCut cut) {
-        double thrust = cut.thrust() == null ? 0 : cut.thrust().inside();
+        double push = cut.thrust() == null ? 0 : cut.thrust().inside();
+        boolean lifts = cut.hole() != null && cut.hole().fromBehind();
+        double thrust = lifts ? -push : push;
         Vector turn = new Vector(0, 0, -cut.torque().inside());
         List<Load> loads = new ArrayList<>();
         for (Point2 spot : stage.spots()) {

@@ -4,6 +4,7 @@ import setwright.job.DrawnOperation;
 import setwright.job.Hole;
 import setwright.quantity.thread.Threads;
 import setwright.reach.ThroughDepth;
+import setwright.shop.Counterbore;
 import setwright.shop.Cutter;
 import setwright.shop.Drill;
 import setwright.shop.Reamer;
@@ -18,12 +19,18 @@ public final class HoleDepths {
     /** Over-run of an end mill through an edge (common practice). */
     private static final double MILL_OVER_RUN = 0.5;
 
+    /** A hand needs so much between the work and a cutter that it fits from below, mm (common practice). */
+    private static final double ROOM_TO_FIT = 10;
+
     private HoleDepths() {}
 
     /** @param thickness of the part under the surface */
     static double of(DrawnOperation operation, Cutter cutter, Hole hole, double thickness) {
         switch (operation.kind()) {
             case COUNTERBORE, SPOTFACE, COUNTERSINK -> {
+                if (fromBehind(cutter)) {
+                    return thickness + cutter.fluteLength().inside() + ROOM_TO_FIT;
+                }
                 return Mouths.depth(operation.kind(), cutter, hole);
             }
             default -> {
@@ -35,6 +42,11 @@ public final class HoleDepths {
         return hole.through()
                 ? through(cutter, thickness).travel()
                 : operation.depth().value().inside() + through(cutter, 0).point();
+    }
+
+    /** Whether it is fitted to its bar below the work and drawn up. */
+    public static boolean fromBehind(Cutter cutter) {
+        return cutter instanceof Counterbore counterbore && counterbore.fromBehind();
     }
 
     /** How deep a spot drill goes to mark a hole. */

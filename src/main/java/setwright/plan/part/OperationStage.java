@@ -3,9 +3,11 @@ package setwright.plan.part;
 import java.util.List;
 import java.util.Optional;
 import setwright.geometry.Move;
+import setwright.geometry.Solid;
 import setwright.geometry.Stock;
 import setwright.geometry.ToolPath;
 import setwright.geometry.ToolStack;
+import setwright.geometry.UprightCone;
 import setwright.geometry.UprightCylinder;
 import setwright.geometry.plane.Point2;
 
@@ -52,10 +54,31 @@ public record OperationStage(
                 .max(Double::compare);
     }
 
+    /** Whether an earlier spot or hole leads the tool where it first goes down. */
+    public boolean marked() {
+        return before.cuts().stream()
+                .anyMatch(cut -> axis(cut)
+                        .filter(axis -> spots.stream().anyMatch(spot -> spot.distance(axis) < SAME_PLACE))
+                        .isPresent());
+    }
+
+    private static Optional<Point2> axis(Solid cut) {
+        if (cut instanceof UprightCone cone) {
+            return Optional.of(cone.axis());
+        }
+        return cut instanceof UprightCylinder cylinder ? Optional.of(cylinder.axis()) : Optional.empty();
+    }
+
     /** How often the cutter goes down into a cut: passes in depth times lanes; for holes as often as there are holes. */
     public int runs() {
         return (int) path.moves().stream()
                 .filter(move -> move.kind() == Move.Kind.RETRACT)
                 .count();
+    }
+
+    /** The same with its lowest point elsewhere. */
+    public OperationStage downTo(double height) {
+        return new OperationStage(
+                operation, before, after, tool, path, spots, workTop, height, crossing, projection, cutLength);
     }
 }

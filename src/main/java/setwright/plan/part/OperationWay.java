@@ -15,6 +15,7 @@ import setwright.geometry.plane.Point2;
 import setwright.job.DrawnOperation;
 import setwright.job.DrawnSetUp;
 import setwright.job.Feature;
+import setwright.job.Hole;
 import setwright.job.Job;
 import setwright.job.Operation;
 import setwright.reach.ThroughDepth;
@@ -115,7 +116,10 @@ record OperationWay(ToolPath path, List<Point2> spots, List<Solid> gone, double 
                     lowest.add(low);
                     if (operation.kind() != Operation.Kind.TAP) {
                         double opened = Mouths.diameter(operation.kind(), cutter, hole);
-                        gone.add(hollow(cutter, opened, spot, low, tool.workTop() + 1));
+                        gone.add(
+                                HoleDepths.fromBehind(cutter)
+                                        ? underneath(operation, cutter, hole, spot, heights)
+                                        : hollow(cutter, opened, spot, low, tool.workTop() + 1));
                     }
                 }));
         return new OperationWay(path(spots, lowest, tool), spots, gone, cutLength(lowest, tool));
@@ -134,6 +138,13 @@ record OperationWay(ToolPath path, List<Point2> spots, List<Solid> gone, double 
 
     private static double cutLength(List<Double> lowest, ToolHeights tool) {
         return lowest.stream().mapToDouble(low -> tool.workTop() - low).sum();
+    }
+
+    /** What a cutter takes that is drawn up from below. */
+    private static Solid underneath(DrawnOperation operation, Cutter cutter, Hole hole, Point2 spot, Heights heights) {
+        double radius = Mouths.diameter(operation.kind(), cutter, hole) / 2;
+        double up = Mouths.depth(operation.kind(), cutter, hole);
+        return new UprightCylinder(spot, radius, heights.partBottom() - 1, heights.partBottom() + up);
     }
 
     /** What a tool leaves open: its cylinder, with its point below. */

@@ -123,6 +123,7 @@ final class CutterPencil {
     /** The largest that a hand on the quill's lever pushes into the full; a bar takes the rest. */
     private String beforeBoring(double most) {
         return owned(Drill.class)
+                .filter(Drill::cutsInTheFull)
                 .filter(drill -> drill.diameter().inside() <= most && pushed(drill) <= LeverPush.BY_HAND)
                 .max(Comparator.comparingDouble(
                                 (Drill drill) -> drill.diameter().inside())
@@ -162,6 +163,7 @@ final class CutterPencil {
                 ? metric(hole.size().nominal())
                 : hole.thread().startsWith("M");
         return owned(Drill.class)
+                .filter(Drill::cutsInTheFull)
                 .filter(drill ->
                         drill.diameter().inside() >= least && drill.diameter().inside() <= most)
                 .min(Comparator.comparing((Drill drill) -> metric(drill.diameter()) != metric)
@@ -207,6 +209,8 @@ final class CutterPencil {
     }
 
     <C extends Cutter> Stream<C> owned(Class<C> form) {
-        return drafting.rows().all(form).stream().filter(cutter -> cutter.kept().owned() != 0);
+        return drafting.rows().all(form).stream()
+                .filter(cutter -> cutter.kept().owned() != 0)
+                .filter(cutter -> !(cutter instanceof EndMill mill) || mill.plain());
     }
 }

@@ -1,5 +1,6 @@
 package setwright.plan.pencil;
 
+import java.util.List;
 import java.util.Optional;
 import setwright.job.Chamfer;
 import setwright.job.Dovetail;
@@ -203,6 +204,13 @@ final class DepthPencil {
                 .cutter(new CutterPencil(drafting).tapping(hole))
                 .map(tap -> ((Tap) tap).leadThreads())
                 .orElse(USUAL_LEAD);
-        return new BlindTap(asked, lead, thread.pitch(), thread.major()).drillDepth();
+        return new BlindTap(asked, lead, thread.pitch(), thread.major() + runsOn(hole, thread.pitch())).drillDepth();
+    }
+
+    /** A pitch more where the tap would be run under power. */
+    private double runsOn(Hole hole, double pitch) {
+        Operation tapped = Operation.pencilled("", Operation.Kind.TAP, List.of(hole.id()));
+        Optional<Cutter> tap = drafting.rows().cutter(new CutterPencil(drafting).tapping(hole));
+        return new MethodPencil(drafting).choose(tapped, tap).byHand() ? 0 : pitch;
     }
 }

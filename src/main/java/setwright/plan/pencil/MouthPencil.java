@@ -75,6 +75,7 @@ final class MouthPencil {
 
     private Stream<Cutter> counterbores(Hole hole) {
         return owned.owned(Counterbore.class)
+                .filter(tool -> !tool.fromBehind())
                 .filter(tool ->
                         tool.pilotDiameter().inside() <= hole.size().nominal().inside() + SAME)
                 .filter(owned::usable)

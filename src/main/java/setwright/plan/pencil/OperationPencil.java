@@ -8,10 +8,12 @@ import setwright.job.DrawnOperation;
 import setwright.job.Operation;
 import setwright.job.Standing;
 import setwright.plan.Rows;
+import setwright.plan.UnderSkin;
 import setwright.plan.part.Heights;
 import setwright.quantity.Length;
 import setwright.quantity.Speed;
 import setwright.quantity.SpindleSpeed;
+import setwright.quantity.Time;
 import setwright.quantity.Typed;
 import setwright.shop.Cutter;
 import setwright.shop.Holder;
@@ -39,11 +41,23 @@ final class OperationPencil {
                 ink.stickOut(),
                 () -> cutter.flatMap(tool -> holder.map(held -> new StickOutPencil(drafting).choose(tool, held)))
                         .orElse(drafting.length(0)));
-        Drawn<Typed<Length>> depth = Drawn.of(ink.depth(), () -> both(cutter, new DepthPencil(drafting), ink, true));
+        Drawn<Operation.Method> method = Drawn.of(ink.method(), () -> new MethodPencil(drafting).choose(ink, cutter));
+        Drawn<Operation.Coolant> coolant = Drawn.of(ink.coolant(), () -> coolant(cutter));
+        Drawn<Typed<Time>> life = Drawn.of(ink.toolLife(), () -> drafting.time(ToolLife.ASKED));
         Drawn<Typed<Length>> passWidth =
                 Drawn.of(ink.width(), () -> both(cutter, new DepthPencil(drafting), ink, false));
-        Drawn<Operation.Method> method = Drawn.of(ink.method(), () -> new MethodPencil(drafting).choose(ink, cutter));
-        SpeedPencil pace = new SpeedPencil(drafting, ink, cutter, method.value());
+        Drawn<Typed<Length>> depth = Drawn.of(ink.depth(), () -> both(cutter, new DepthPencil(drafting), ink, true));
+        SpeedPencil pace = new SpeedPencil(
+                drafting,
+                ink,
+                cutter,
+                new SpeedPencil.Setting(
+                        method.value(),
+                        coolant.value(),
+                        holder,
+                        stickOut.value().inside(),
+                        life.value().inside(),
+                        underSkin(ink)));
         Drawn<Typed<SpindleSpeed>> speed = Drawn.of(ink.speed(), pace::speed);
         Drawn<Typed<Speed>> feed = Drawn.of(
                 ink.feed(),
@@ -62,16 +76,21 @@ final class OperationPencil {
                 stickOut,
                 depth,
                 passWidth,
-                Drawn.of(ink.finish(), () -> drafting.length(0)),
-                Drawn.of(ink.lastPass(), () -> Operation.LastPass.NONE),
-                Drawn.of(ink.toolLife(), () -> drafting.time(ToolLife.ASKED)),
+                Drawn.of(ink.finish(), () -> drafting.length(LastPassPencil.finish(ink.kind()))),
+                Drawn.of(ink.lastPass(), () -> LastPassPencil.lastPass(ink.kind())),
+                life,
                 Drawn.of(ink.direction(), () -> Operation.Direction.CONVENTIONAL),
-                Drawn.of(ink.coolant(), () -> coolant(cutter)),
+                coolant,
                 method,
                 speed,
                 feed,
                 Drawn.of(ink.kneeHeight(), () -> drafting.length(0)),
                 ink.reason());
+    }
+
+    private boolean underSkin(Operation ink) {
+        return heights.map(seat -> UnderSkin.cuts(drafting.job(), ink.kind(), ink.features(), seat))
+                .orElse(false);
     }
 
     /** The first round of a pocket is cut in the full. */

@@ -124,6 +124,7 @@ final class OperationsPencil {
             case DIVIDED ->
                 switch (((Divided) feature).what()) {
                     case TEETH -> List.of(Operation.Kind.FORM);
+                    case SPLINES -> List.of(Operation.Kind.SLOT);
                     case GRADUATIONS -> List.of(Operation.Kind.SCRIBE);
                     case FLATS -> List.of(Operation.Kind.FACE);
                     case HOLES -> List.of(Operation.Kind.SPOT, Operation.Kind.DRILL);

@@ -3,23 +3,27 @@ package setwright.plan.pencil;
 import java.util.List;
 import java.util.Optional;
 import setwright.cutting.CuttingPower;
+import setwright.cutting.FeedForCut;
 import setwright.cutting.Kienzle;
 import setwright.cutting.MillingCut;
+import setwright.cutting.SafeSpeed;
 import setwright.cutting.Selector;
 import setwright.cutting.SpeedAndFeed;
+import setwright.cutting.SpindleDrive;
 import setwright.job.Operation;
-import setwright.plan.Rows;
+import setwright.plan.CutSpeed;
 import setwright.plan.part.Mouths;
+import setwright.quantity.Given;
 import setwright.quantity.Speed;
 import setwright.quantity.SpindleSpeed;
 import setwright.quantity.Typed;
+import setwright.quantity.Unit;
 import setwright.quantity.thread.Threads;
 import setwright.shop.Cutter;
 import setwright.shop.CuttingSpeed;
-import setwright.shop.Machine;
+import setwright.shop.Holder;
 import setwright.shop.Material;
 import setwright.shop.Tap;
-import setwright.shop.ToolMaterial;
 
 /** Speed and feed: what the material asks for, in the steps that this machine has. */
 final class SpeedPencil {
@@ -33,55 +37,75 @@ final class SpeedPencil {
     private final Operation operation;
     private final Operation.Kind kind;
     private final Optional<Cutter> cutter;
-    private final Operation.Method method;
+    private final Setting setting;
 
-    SpeedPencil(Drafting drafting, Operation operation, Optional<Cutter> cutter, Operation.Method method) {
+    SpeedPencil(Drafting drafting, Operation operation, Optional<Cutter> cutter, Setting setting) {
         this.drafting = drafting;
         this.operation = operation;
         kind = operation.kind();
         this.cutter = cutter;
-        this.method = method;
+        this.setting = setting;
     }
 
+    /**
+     * What is drawn up before speed and feed.
+     *
+     * @param stickOut mm
+     * @param life asked of the edge, s
+     * @param underSkin whether it is the first cut in a face with its skin
+     */
+    record Setting(
+            Operation.Method method,
+            Operation.Coolant coolant,
+            Optional<Holder> holder,
+            double stickOut,
+            double life,
+            boolean underSkin) {}
+
     Typed<SpindleSpeed> speed() {
-        if (method.byHand()) {
+        if (setting.method().byHand()) {
             return drafting.speed(0);
         }
-        return cutter.flatMap(tool -> row(tool)
-                        .map(row -> spindle(drafting.rows().machine())
-                                .choose(new Selector.Wanted(
-                                        SpeedAndFeed.spindleSpeed(
-                                                Rows.speedShare(kind)
-                                                        * row.speed().inside(),
-                                                diameter(tool)),
-                                        mostOver(tool.material()),
-                                        Double.POSITIVE_INFINITY))
-                                .value()))
-                .map(drafting::speed)
+        return cutter.flatMap(tool -> row(tool).map(row -> drafting.speed(speed(tool, row))))
                 .orElse(drafting.speed(0));
+    }
+
+    private double speed(Cutter tool, CuttingSpeed row) {
+        Given life = Given.of("tool life asked", setting.life(), Unit.MINUTE, "toolLife");
+        double cutting = new CutSpeed(kind, setting.coolant(), setting.underSkin(), life)
+                .of(row, drafting.rows().material().group())
+                .inside();
+        double ceiling = SafeSpeed.planned(tool, setting.holder().orElse(null))
+                .map(SafeSpeed::most)
+                .orElse(Double.POSITIVE_INFINITY);
+        return Selector.spindle(drafting.rows().machine())
+                .choose(new Selector.Wanted(
+                        SpeedAndFeed.spindleSpeed(cutting, diameter(tool)),
+                        Selector.Wanted.mostOver(tool.material()),
+                        ceiling))
+                .value();
     }
 
     /** @param section what a milling pass takes; its feed stays within the spindle's power */
     Typed<Speed> feed(Typed<SpindleSpeed> speed, MillingCut.Section section) {
         return cutter.map(tool -> drafting.feed(
                         !kind.inHole()
-                                ? Math.min(feed(tool, speed.inside()), powerFeed(tool, speed.inside(), section))
-                                : feed(tool, speed.inside())))
+                                ? Math.min(
+                                        feed(tool, speed.inside(), section), powerFeed(tool, speed.inside(), section))
+                                : feed(tool, speed.inside(), section)))
                 .orElse(drafting.feed(0));
     }
 
     /** The feed at which a pass takes its share of the spindle's power; a thinner chip asks for more force a millimetre. */
     private double powerFeed(Cutter tool, double turning, MillingCut.Section section) {
-        Machine machine = drafting.rows().machine();
-        double power =
-                POWER_SHARE * machine.power().inside() * machine.efficiency().inside();
+        double power = POWER_SHARE * new SpindleDrive(drafting.rows().machine()).powerAt(turning);
         double area = section.width() * section.depth();
         if (turning <= 0 || area <= 0) {
             return Double.POSITIVE_INFINITY;
         }
         Material material = drafting.rows().material();
         Kienzle kienzle = new Kienzle(material.kc11().inside(), material.mc().inside());
-        double feed = feed(tool, turning);
+        double feed = feed(tool, turning, section);
         for (int i = 0; i < 4 && feed > 0; i++) {
             double chip = SpeedAndFeed.feedPerTooth(feed, turning, tool.teeth());
             double needed = CuttingPower.powerOfRemoval(area * feed, kienzle.specificForce(chip));
@@ -90,7 +114,7 @@ final class SpeedPencil {
         return feed;
     }
 
-    private double feed(Cutter tool, double turning) {
+    private double feed(Cutter tool, double turning, MillingCut.Section section) {
         if (kind == Operation.Kind.TAP) {
             return SpeedAndFeed.tableFeed(
                     turning, 1, Threads.listed().read(((Tap) tool).thread()).pitch());
@@ -99,13 +123,20 @@ final class SpeedPencil {
         if (row.isEmpty() || turning <= 0) {
             return 0;
         }
-        double perEdge = row.get().feedAt(diameter(tool));
-        return switch (method) {
+        double perEdge = FeedForCut.of(row.get(), conditions(tool, section)).inside();
+        return switch (setting.method()) {
             case TABLE_FEED -> alongTable(SpeedAndFeed.tableFeed(turning, tool.teeth(), perEdge));
             case QUILL_POWER -> SpeedAndFeed.tableFeed(turning, 1, quillFeed(perEdge));
             case QUILL_LEVER, TAP_BY_HAND_GUIDED, TAP_UNDER_POWER, TAP_WITH_HEAD, TAP_ON_BENCH ->
                 SpeedAndFeed.tableFeed(turning, 1, perEdge);
         };
+    }
+
+    private FeedForCut.Conditions conditions(Cutter tool, MillingCut.Section section) {
+        double diameter = diameter(tool);
+        boolean side = kind == Operation.Kind.STEP || kind == Operation.Kind.PROFILE;
+        return new FeedForCut.Conditions(
+                tool.form(), diameter, side ? Math.min(section.width(), diameter) : diameter, setting.stickOut());
     }
 
     /** The diameter that is cut: in a hole what it is opened to. */
@@ -118,12 +149,8 @@ final class SpeedPencil {
     }
 
     private double alongTable(double wanted) {
-        var axis = drafting.rows().machine().x();
-        Selector selector = axis.feedLeast() == null || axis.feedGreatest() == null
-                ? Selector.byHand()
-                : Selector.stepless(
-                        axis.feedLeast().inside(), axis.feedGreatest().inside());
-        return selector.choose(new Selector.Wanted(wanted, 1, Double.POSITIVE_INFINITY))
+        return Selector.along(drafting.rows().machine().x())
+                .choose(new Selector.Wanted(wanted, 1, Double.POSITIVE_INFINITY))
                 .value();
     }
 
@@ -138,20 +165,5 @@ final class SpeedPencil {
 
     private Optional<CuttingSpeed> row(Cutter tool) {
         return drafting.rows().cuttingSpeed(tool.form(), tool.material());
-    }
-
-    private static Selector spindle(Machine machine) {
-        if (machine.speedLeast() != null && machine.speedGreatest() != null) {
-            return Selector.stepless(
-                    machine.speedLeast().inside(), machine.speedGreatest().inside());
-        }
-        return Selector.steps(machine.steps().stream().map(Typed::inside).toList());
-    }
-
-    private static double mostOver(ToolMaterial material) {
-        return switch (material) {
-            case HSS -> Selector.Wanted.HSS_MOST_OVER;
-            case CARBIDE -> Selector.Wanted.CARBIDE_MOST_OVER;
-        };
     }
 }

@@ -19,7 +19,9 @@ enum HandStep {
     CHANGE_BELT("time-change-belt-speed"),
     CHANGE_VARIABLE_SPEED("time-change-variable-speed"),
     START_PASS("time-start-pass"),
-    START_HOLE("time-start-hole");
+    START_HOLE("time-start-hole"),
+    CLEAR_CHIPS("time-clear-chips"),
+    MEASURE("time-measure");
 
     private final String row;
 

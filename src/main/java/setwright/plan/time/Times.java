@@ -7,6 +7,7 @@ import java.util.TreeSet;
 import setwright.batch.Batch;
 import setwright.batch.BatchTime;
 import setwright.batch.CutTime;
+import setwright.cutting.TrialCuts.TrialCut;
 import setwright.job.DrawnOperation;
 import setwright.job.DrawnSetUp;
 import setwright.job.DrawnUp;
@@ -14,6 +15,7 @@ import setwright.job.Operation;
 import setwright.plan.NotChecked;
 import setwright.plan.Rows;
 import setwright.plan.cut.CutPlan;
+import setwright.plan.cut.HoleWork;
 import setwright.plan.cut.OperationCut;
 import setwright.plan.part.OperationStage;
 import setwright.plan.part.PartPlan;
@@ -106,7 +108,20 @@ public final class Times {
 
     private double positioning(DrawnOperation operation) {
         int runs = runs(operation);
-        return operation.kind().inHole() ? runs * hand(HandStep.START_HOLE) : runs * hand(HandStep.START_PASS);
+        return operation.kind().inHole()
+                ? runs * (hand(HandStep.START_HOLE) + inTheHole(operation))
+                : runs * hand(HandStep.START_PASS);
+    }
+
+    /** Chips cleared between pecks, and the bore measured between trial cuts. */
+    private double inTheHole(DrawnOperation operation) {
+        HoleWork work = cut.operation(operation.id()).map(OperationCut::hole).orElse(null);
+        if (work == null) {
+            return 0;
+        }
+        long measured = work.trials().stream().filter(TrialCut::measuredBefore).count();
+        double clearing = work.clearings() == 0 ? 0 : work.clearings() * hand(HandStep.CLEAR_CHIPS);
+        return clearing + (measured == 0 ? 0 : measured * hand(HandStep.MEASURE));
     }
 
     /** How often a cut is started: holes, or passes in depth times lanes; a face counts once. */
@@ -125,7 +140,8 @@ public final class Times {
         double back = operation.kind() == Operation.Kind.TAP ? 2 : 1;
         int starts = Math.max(1, runs(operation));
         int passes = operation.kind() == Operation.Kind.BORE ? load.passes() : 1;
-        double length = passes * back * (stage.cutLength() + starts * APPROACH);
+        double eased = load.hole() == null ? 0 : starts * load.hole().longerBy();
+        double length = passes * back * (stage.cutLength() + starts * APPROACH) + eased;
         return new CutTime(1, 0, length, 0, load.feed().inside()).seconds();
     }
 

@@ -1,0 +1,45 @@
+package setwright.plan.cut;
+
+import setwright.job.Drawn;
+import setwright.job.DrawnOperation;
+import setwright.job.Standing;
+import setwright.plan.cut.LimitRule.Choice;
+import setwright.quantity.Length;
+import setwright.quantity.Speed;
+import setwright.quantity.Typed;
+import setwright.quantity.Unit;
+
+/** An operation with one of its choices tried otherwise. */
+record ChangedChoice(DrawnOperation operation) {
+    DrawnOperation to(Choice choice, double value) {
+        return new DrawnOperation(
+                operation.id(),
+                operation.standing(),
+                operation.kind(),
+                operation.features(),
+                operation.cutter(),
+                operation.holder(),
+                length(choice == Choice.STICK_OUT, operation.stickOut(), value),
+                length(choice == Choice.DEPTH, operation.depth(), value),
+                length(choice == Choice.WIDTH, operation.width(), value),
+                operation.finish(),
+                operation.lastPass(),
+                operation.toolLife(),
+                operation.direction(),
+                operation.coolant(),
+                operation.method(),
+                operation.speed(),
+                choice == Choice.FEED ? feed(value) : operation.feed(),
+                operation.kneeHeight(),
+                operation.reason());
+    }
+
+    private static Drawn<Typed<Length>> length(boolean changed, Drawn<Typed<Length>> now, double value) {
+        return changed ? new Drawn<>(new Typed<>(value + " mm", new Length(value)), Standing.PENCILLED) : now;
+    }
+
+    private static Drawn<Typed<Speed>> feed(double value) {
+        String text = Unit.MM_PER_MIN.fromInside(value) + " mm/min";
+        return new Drawn<>(new Typed<>(text, new Speed(value)), Standing.PENCILLED);
+    }
+}
