@@ -17,6 +17,7 @@ import setwright.caution.check.SlotOverloaded;
 import setwright.caution.check.SpringsWhenReleased;
 import setwright.caution.check.StudNearHeel;
 import setwright.caution.check.StudTooShort;
+import setwright.caution.check.ThinWall;
 import setwright.caution.check.UnequalGang;
 import setwright.caution.check.WorkSprings;
 
@@ -33,6 +34,7 @@ final class GripChecks {
             new OneEndOfJaws(),
             new SpringsWhenReleased(),
             new WorkSprings(),
+            new ThinWall(),
             new MarksFinishedFace(),
             new CutSkimsTheSkin(),
             new ClampOverAir(),

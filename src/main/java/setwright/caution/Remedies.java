@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import setwright.plan.Plan;
 import setwright.plan.Planner;
@@ -89,7 +90,7 @@ public final class Remedies {
     }
 
     private Remedy attempt(Proposal proposal) {
-        Plan changed = Planner.after(plan, proposal.changed(), shop);
+        Plan changed = Planner.after(plan, proposal.changed(), shop).settled(Optional.of(plan));
         Findings after = Judge.judge(changed);
         return new Remedy(
                 proposal.text(),

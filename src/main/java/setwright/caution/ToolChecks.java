@@ -1,17 +1,21 @@
 package setwright.caution;
 
 import java.util.List;
+import setwright.caution.check.BarDoesNotFitHole;
+import setwright.caution.check.BarSprings;
 import setwright.caution.check.BeltSlips;
 import setwright.caution.check.CannotPlunge;
 import setwright.caution.check.ChatterLikely;
 import setwright.caution.check.ClimbPullsTable;
 import setwright.caution.check.FeedOutOfRange;
 import setwright.caution.check.GivesInHolder;
+import setwright.caution.check.OffsetTooLarge;
 import setwright.caution.check.PushTooHeavy;
 import setwright.caution.check.QuillFarOut;
 import setwright.caution.check.QuillFeedOverloaded;
 import setwright.caution.check.ReamAllowance;
 import setwright.caution.check.ShortGrip;
+import setwright.caution.check.SlotComesWide;
 import setwright.caution.check.SpeedOutOfRange;
 import setwright.caution.check.SpindleOverloaded;
 import setwright.caution.check.TooFastForTool;
@@ -37,9 +41,13 @@ final class ToolChecks {
             new ClimbPullsTable(),
             new ToolBreaks(),
             new ToolSprings(),
+            new BarSprings(),
+            new SlotComesWide(),
             new ChatterLikely(),
             new QuillFarOut(),
-            new ReamAllowance());
+            new ReamAllowance(),
+            new BarDoesNotFitHole(),
+            new OffsetTooLarge());
 
     private ToolChecks() {}
 }

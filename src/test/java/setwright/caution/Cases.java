@@ -49,6 +49,7 @@ final class Cases {
                         RoomCases.all(),
                         StrapCases.ofRoom(),
                         ToolCases.all(),
+                        BoreCases.all(),
                         GripCases.all(),
                         StrapCases.ofGrip(),
                         PlaceCases.all(),

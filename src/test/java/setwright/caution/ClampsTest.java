@@ -41,6 +41,7 @@ class ClampsTest {
                 BLOCK.hold(),
                 new RoomPlan(setUps, room.notChecked(), room.kept()),
                 BLOCK.place(),
+                BLOCK.index(),
                 BLOCK.time(),
                 BLOCK.choose());
     }

@@ -25,6 +25,7 @@ class GivesInGripTest {
                 new HoldPlan(List.of(holds), List.of(), List.of(), plan.hold().kept()),
                 plan.room(),
                 plan.place(),
+                plan.index(),
                 plan.time(),
                 plan.choose());
         return Judge.judge(held).cautions().stream()

@@ -29,7 +29,8 @@ final class GripCases {
                 new Case("force-off-solid-jaw", weakVise("0.6 kN"), weakVise("3 kN")),
                 new Case("one-end-of-jaws", offset(42), offset(40.5)),
                 new Case("springs-when-released", thinPlate(GripAsked.HARD), thinPlate(GripAsked.SNUG)),
-                new Case("work-springs", longBar("0.02"), longBar("0.05")),
+                new Case("work-springs", longBar("0.018"), longBar("0.021")),
+                SpringCases.thinWall(),
                 new Case("marks-finished-face", serrated(FaceState.GROUND), serrated(FaceState.SAWN)),
                 new Case("cut-skims-the-skin", castTop(1.4), castTop(1.5)));
     }

@@ -33,8 +33,8 @@ final class PlaceCases {
 
     static List<Case> all() {
         return List.of(
-                new Case("off-tolerance", position("0.136"), position("0.142")),
-                new Case("related-features-split", split("0.084"), split("0.087")),
+                new Case("off-tolerance", position("0.136"), position("0.144")),
+                new Case("related-features-split", split("0.107"), split("0.109")),
                 new Case("holding-face-gone", fromEdge(Pattern.Datum.LEFT_LOW), fromEdge(Pattern.Datum.RIGHT_LOW)),
                 new Case("rough-face-as-datum", bright(Side.FRONT), bright(Side.BACK)),
                 new Case("will-not-clean-up", facedTo("39.6"), facedTo("39.5")),
@@ -53,7 +53,7 @@ final class PlaceCases {
                 new Case("shop-row-changed", carrying(SmallShop.viseWithFirm("12 kN")), carrying(moreVises())));
     }
 
-    /** The bearing block with this position tolerance of its reamed hole; its errors come to 0.0690 mm. */
+    /** The bearing block with this position tolerance of its reamed hole; its errors come to 0.0702 mm, 0.0429 of them drift alone. */
     static Bench position(String mm) {
         return Bench.of(SmallJobs.bearingBlock(mm));
     }
@@ -94,24 +94,24 @@ final class PlaceCases {
         return Bench.of(job.withPlan(job.plan().withSetUps(List.of(setUps))));
     }
 
-    /** Two holes of the top, drilled in two loadings; these are out by 2 √(0.0127² + 0.00635²) = 0.0284 mm. */
+    /** Two holes of the top, drilled in two loadings; these are out by 2 √(0.0127² + 0.0127²) = 0.0359 mm. */
     static Bench split(String mm) {
-        return of(
-                job(
-                        placed("h1", mm, at(Pattern.Datum.CENTRE, "-20", "0")),
-                        placed("h2", mm, at(Pattern.Datum.CENTRE, "20", "0"))),
-                setUp(
-                        "s1",
-                        Side.TOP,
-                        ZeroFinding.EDGES,
-                        step("h1", Operation.Kind.SPOT),
-                        step("h1", Operation.Kind.DRILL)),
-                setUp(
-                        "s2",
-                        Side.TOP,
-                        ZeroFinding.EDGES,
-                        step("h2", Operation.Kind.SPOT),
-                        step("h2", Operation.Kind.DRILL)));
+        return twoHoles(mm, "s2");
+    }
+
+    /** Two holes, the first drilled in s1 and the other there too or in a loading of its own. */
+    static Bench twoHoles(@Nullable String mm, String second) {
+        Job job = job(
+                placed("h1", mm, at(Pattern.Datum.CENTRE, "-20", "0")),
+                placed("h2", mm, at(Pattern.Datum.CENTRE, "20", "0")));
+        Operation[] first = {step("h1", Operation.Kind.SPOT), step("h1", Operation.Kind.DRILL)};
+        Operation[] other = {step("h2", Operation.Kind.SPOT), step("h2", Operation.Kind.DRILL)};
+        return second.equals("s1")
+                ? of(job, setUp("s1", Side.TOP, ZeroFinding.EDGES, first[0], first[1], other[0], other[1]))
+                : of(
+                        job,
+                        setUp("s1", Side.TOP, ZeroFinding.EDGES, first),
+                        setUp("s2", Side.TOP, ZeroFinding.EDGES, other));
     }
 
     /** A hole on top that is placed from a corner, and a left face that is cut in a later set-up. */

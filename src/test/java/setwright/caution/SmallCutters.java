@@ -101,6 +101,8 @@ final class SmallCutters {
                 4,
                 READING.angle("30 deg"),
                 false,
+                null,
+                null,
                 SmallShop.KEPT,
                 SmallShop.SOURCE);
     }
@@ -119,6 +121,8 @@ final class SmallCutters {
                 mill.teeth(),
                 READING.angle(helix),
                 mill.centreCutting(),
+                mill.cornerRadius(),
+                mill.wave(),
                 mill.kept(),
                 mill.source());
     }

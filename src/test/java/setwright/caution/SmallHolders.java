@@ -83,6 +83,18 @@ final class SmallHolders {
                         "19 mm"));
     }
 
+    static Holder boringHead() {
+        return holder(
+                "boring-head-50-r8",
+                "Boring head 50 mm, R8",
+                Style.BORING_HEAD,
+                "68 mm",
+                "50 mm",
+                "12 mm",
+                "12 mm",
+                "25 mm");
+    }
+
     private static Holder collet(String size) {
         double least = Double.parseDouble(size) - 0.08;
         return holder(

@@ -37,6 +37,7 @@ final class SmallMaterials {
                     Form.DRILL,
                     ToolMaterial.HSS,
                     24 * times,
+                    at("3 mm", "0.004 in"),
                     at("1/4 in", "0.004 in"),
                     at("1/2 in", "0.007 in")));
             rows.add(speed(material, Form.REAMER, ToolMaterial.HSS, 12 * times, at("12 mm", "0.35 mm")));
@@ -61,6 +62,7 @@ final class SmallMaterials {
                 READING.stress("200 GPa"),
                 READING.ratio("0.0000115"),
                 null,
+                null,
                 SmallShop.SOURCE);
     }
 
@@ -80,6 +82,7 @@ final class SmallMaterials {
                 of.elasticModulus(),
                 of.expansion(),
                 hazard,
+                of.edge(),
                 of.source());
     }
 
@@ -99,6 +102,7 @@ final class SmallMaterials {
                 READING.cuttingSpeed(metres + " m/min"),
                 READING.cuttingSpeed(1.4 * metres + " m/min"),
                 List.of(feeds),
+                null,
                 SmallShop.SOURCE);
     }
 }

@@ -49,7 +49,9 @@ public final class SmallShop {
             "time-change-belt-speed",
             "time-change-variable-speed",
             "time-start-pass",
-            "time-start-hole");
+            "time-start-hole",
+            "time-clear-chips",
+            "time-measure");
 
     private SmallShop() {}
 

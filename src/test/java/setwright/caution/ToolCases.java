@@ -64,6 +64,8 @@ final class ToolCases {
                 4,
                 SmallShop.READING.angle("30 deg"),
                 centreCutting,
+                null,
+                null,
                 SmallShop.KEPT,
                 SmallShop.SOURCE);
     }
@@ -177,8 +179,10 @@ final class ToolCases {
                 new Cases.Case("quill-feed-overloaded", quillFeeds("h1-drill"), quillFeeds("h2-drill")),
                 new Cases.Case("push-too-heavy", drilled("16"), drilled("13")),
                 new Cases.Case("climb-pulls-table", climbing(4, 12), climbing(4, 8)),
-                new Cases.Case("tool-breaks", thinDrillOut(140), thinDrillOut(130)),
+                new Cases.Case("tool-breaks", thinDrillOut(66), thinDrillOut(64)),
                 new Cases.Case("tool-springs", Cases.longEndMill(500), Cases.longEndMill(350)),
+                SpringCases.barSprings(),
+                SpringCases.slotComesWide(),
                 new Cases.Case("chatter-likely", slender(121), slender(119)),
                 new Cases.Case("quill-far-out", quillOut(61), quillOut(59)),
                 new Cases.Case("ream-allowance", reamedAfter("11.3"), reamedAfter("11.4")));

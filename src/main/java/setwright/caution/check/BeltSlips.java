@@ -10,6 +10,7 @@ import setwright.caution.Margin;
 import setwright.caution.Proposal;
 import setwright.caution.Severity;
 import setwright.cutting.MillingLoad;
+import setwright.cutting.SpindleDrive;
 import setwright.plan.Plan;
 import setwright.plan.cut.OperationCut;
 import setwright.quantity.Measure;
@@ -17,9 +18,6 @@ import setwright.quantity.Unit;
 
 /** A belt that gives under every tooth, though the motor would bear the mean. */
 public final class BeltSlips implements Check {
-    /** What a V-belt carries at a moment, in ratings of its motor (from memory). */
-    private static final double AT_A_MOMENT = 1.5;
-
     @Override
     public String slug() {
         return "belt-slips";
@@ -35,7 +33,7 @@ public final class BeltSlips implements Check {
 
     private Finding look(Operations.In in, OperationCut cut) {
         MillingLoad load = cut.milling();
-        double available = SpindleOverloaded.available(in.plan());
+        double available = SpindleOverloaded.available(in.plan(), cut);
         if (load == null || cut.power().inside() > available) {
             return Finding.HOLDS;
         }
@@ -44,7 +42,7 @@ public final class BeltSlips implements Check {
                 slug(),
                 in.place("belt"),
                 "Belt under the peaks of " + in.cutter(),
-                Figure.atMost(AT_A_MOMENT * available, peak, Unit.W));
+                Figure.atMost(SpindleDrive.BELT_AT_A_MOMENT * available, peak, Unit.W));
         return margin.figure().holds()
                 ? Finding.holds(margin)
                 : Finding.fails(margin, Severity.CAUTION, message(in, load, margin.figure()));

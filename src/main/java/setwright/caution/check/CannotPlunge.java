@@ -11,6 +11,7 @@ import setwright.geometry.Move;
 import setwright.plan.Plan;
 import setwright.plan.part.OperationStage;
 import setwright.shop.Cutter;
+import setwright.shop.Drill;
 import setwright.shop.EndMill;
 
 /** A cutter that does not cut at its centre, fed straight down into the work. */
@@ -37,6 +38,7 @@ public final class CannotPlunge implements Check {
     private static boolean open(Cutter cutter) {
         return switch (cutter.form()) {
             case END_MILL -> !((EndMill) cutter).centreCutting();
+            case DRILL -> !((Drill) cutter).cutsInTheFull();
             case FACE_MILL,
                     SHELL_MILL,
                     FLY_CUTTER,
@@ -46,16 +48,8 @@ public final class CannotPlunge implements Check {
                     DOVETAIL_CUTTER,
                     CORNER_ROUNDER,
                     FORM_CUTTER -> true;
-            case SPOT_DRILL,
-                    DRILL,
-                    REAMER,
-                    TAP,
-                    CENTRE_DRILL,
-                    COUNTERSINK,
-                    COUNTERBORE,
-                    BORING_BAR,
-                    CHAMFER_MILL,
-                    SCRIBER -> false;
+            case SPOT_DRILL, REAMER, TAP, CENTRE_DRILL, COUNTERSINK, COUNTERBORE, BORING_BAR, CHAMFER_MILL, SCRIBER ->
+                false;
         };
     }
 

@@ -2,6 +2,7 @@ package setwright.caution.check;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import setwright.caution.Caution;
 import setwright.caution.Proposal;
 import setwright.caution.Proposal.Way;
@@ -13,6 +14,7 @@ import setwright.job.OperationField;
 import setwright.job.Plannable;
 import setwright.plan.Plan;
 import setwright.plan.cut.OperationCut;
+import setwright.plan.cut.Stability;
 import setwright.quantity.Length;
 import setwright.quantity.Measure;
 import setwright.quantity.Speed;
@@ -22,6 +24,9 @@ import setwright.shop.Machine;
 
 /** Lighter, slower and otherwise fed cuts. */
 record CutChanges(Plan plan, DrawnOperation operation) {
+    /** Of the depth that is quiet, so that printing it rounded keeps it quiet. */
+    private static final double SURELY_QUIET = 0.95;
+
     static CutChanges of(Plan plan, Caution caution) {
         return new CutChanges(plan, Operations.operation(plan, caution.setUp(), caution.operation()));
     }
@@ -33,6 +38,26 @@ record CutChanges(Plan plan, DrawnOperation operation) {
         }
         double now = operation.depth().value().inside();
         return List.of(pass(now * 2 / 3), pass(now / 3));
+    }
+
+    /** The speed at which the pass does not ring, where there is one. */
+    List<Proposal> quietSpeed() {
+        return stability().map(Stability::quietSpeed).map(this::turning).stream()
+                .toList();
+    }
+
+    /** The pass as deep as it is quiet at its speed. */
+    List<Proposal> quietDepth() {
+        return stability()
+                .flatMap(Stability::quietDepth)
+                .filter(quiet -> quiet < operation.depth().value().inside())
+                .map(quiet -> pass(SURELY_QUIET * quiet))
+                .stream()
+                .toList();
+    }
+
+    private Optional<Stability> stability() {
+        return plan.cut().operation(operation.id()).map(OperationCut::stability);
     }
 
     /** A milling pass of this depth. */

@@ -39,12 +39,12 @@ public final class DrillMeets implements Check {
     }
 
     public static DrillMeets parallel() {
-        return new DrillMeets("drill-meets-parallel", "parallels", Role.PARALLEL);
+        return new DrillMeets("drill-meets-parallel", "parallels", Role.PARALLEL, Role.PACKING);
     }
 
-    /** Also the table, where the part stands over it. */
+    /** Also the table or the device that the part stands on. */
     public static DrillMeets bed() {
-        return new DrillMeets("drill-meets-vise-bed", "bed", Role.VISE_BED, Role.TABLE);
+        return new DrillMeets("drill-meets-vise-bed", "bed", Role.VISE_BED, Role.FIXTURE, Role.TABLE);
     }
 
     @Override
@@ -147,10 +147,13 @@ public final class DrillMeets implements Check {
     }
 
     private String wayOut(Meeting worst) {
+        boolean inVise = worst.in().setUp().holding().kind() == DrawnHolding.Kind.VISE;
         if (under(Role.PARALLEL)) {
-            return " The tool chips and the parallel is spoilt: take thinner parallels or push them outward.";
+            return inVise
+                    ? " The tool chips and the parallel is spoilt: take thinner parallels or push them outward."
+                    : " The tool chips and the packing is spoilt: take it from under the hole.";
         }
-        return worst.in().setUp().holding().kind() == DrawnHolding.Kind.VISE
+        return inVise
                 ? " The tool chips and the bed is marked for good: take higher parallels."
                 : " The tool chips and the " + worst.under().body()
                         + " is marked for good: take packing under the part, or bring the hole over a slot.";

@@ -2,6 +2,7 @@ package setwright.caution.check;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import setwright.caution.Caution;
 import setwright.caution.Check;
 import setwright.caution.Figure;
@@ -12,6 +13,7 @@ import setwright.job.Hole;
 import setwright.job.Operation;
 import setwright.location.HoleErrors;
 import setwright.plan.Plan;
+import setwright.plan.cut.HoleEntry;
 import setwright.plan.part.Holes;
 import setwright.quantity.Length;
 import setwright.quantity.Typed;
@@ -35,16 +37,37 @@ public final class DrillWanders implements Check {
         List<Finding> found = new ArrayList<>();
         Operations.all(plan)
                 .filter(in -> in.operation().kind() == Operation.Kind.DRILL)
-                .forEach(in -> plan.part()
-                        .operation(in.operation().id())
-                        .ifPresent(stage -> Holes.of(in.operation(), plan.job())
-                                .forEach(hole -> found.add(look(in, hole, stage.workTop() - stage.lowest())))));
+                .forEach(in -> look(plan, in, found));
         return found;
+    }
+
+    private void look(Plan plan, Operations.In in, List<Finding> found) {
+        slanted(in).ifPresent(found::add);
+        plan.part()
+                .operation(in.operation().id())
+                .ifPresent(stage -> Holes.of(in.operation(), plan.job())
+                        .forEach(hole -> found.add(look(in, hole, stage.workTop() - stage.lowest()))));
+    }
+
+    /** A drill that starts on a slanted face, which nothing made flat or marked before. */
+    private static Optional<Finding> slanted(Operations.In in) {
+        return in.plan()
+                .cut()
+                .operation(in.operation().id())
+                .flatMap(cut -> Optional.ofNullable(cut.hole()))
+                .filter(work -> work.entry() == HoleEntry.SLANTED)
+                .map(work -> Finding.fails(
+                        in.place("slant"),
+                        "drill-wanders",
+                        Severity.CAUTION,
+                        in.cutter() + " starts on a slanted face " + in.at()
+                                + ". It slides down the slant and bends or breaks: plunge a flat with an end mill first,"
+                                + " or spot it with a stiff spot drill."));
     }
 
     private Finding look(Operations.In in, Hole hole, double depth) {
         Typed<Length> position = hole.position();
-        if (position == null || OffTolerance.says(in.plan(), hole.id())) {
+        if (position == null || bored(in, hole) || OffTolerance.says(in.plan(), hole.id())) {
             return unspotted(in, hole, depth);
         }
         double drift = HoleErrors.byDial().driftPerDepth() * depth;
@@ -58,6 +81,18 @@ public final class DrillWanders implements Check {
             return without == Finding.HOLDS ? Finding.holds(margin) : without;
         }
         return Finding.fails(margin, Severity.CAUTION, drifts(in, hole, margin.figure()));
+    }
+
+    /** Whether a drift of so much is too much for a position tolerance. */
+    static boolean tooFar(double drift, double position) {
+        return drift > SHARE * position;
+    }
+
+    /** A boring bar brings the hole back to its place. */
+    private static boolean bored(Operations.In in, Hole hole) {
+        return Operations.all(in.plan())
+                .anyMatch(other -> other.operation().kind() == Operation.Kind.BORE
+                        && other.operation().features().contains(hole.id()));
     }
 
     private static Caution.Place place(Operations.In in, Hole hole) {

@@ -10,6 +10,7 @@ import setwright.caution.Finding;
 import setwright.caution.Margin;
 import setwright.caution.Proposal;
 import setwright.caution.Severity;
+import setwright.cutting.MillingBounds;
 import setwright.cutting.MillingLoad;
 import setwright.job.Operation;
 import setwright.plan.Plan;
@@ -20,11 +21,6 @@ import setwright.shop.CuttingSpeed;
 
 /** A chip so thin that the edge rubs, or so thick that it chips. */
 public final class FeedOutOfRange implements Check {
-    /** Largest chip below which an edge rubs, mm (common practice). */
-    private static final double RUBS_HSS = 0.005;
-
-    private static final double RUBS_CARBIDE = 0.01;
-
     /** Of the starting feed of the table: what a tooth, and the lips of a drill, take at most (common practice). */
     private static final double MOST_A_TOOTH = 1.5;
 
@@ -53,19 +49,18 @@ public final class FeedOutOfRange implements Check {
         MillingLoad load = cut.milling();
         double table = row.get().feedAt(cutter.diameter().inside());
         return load == null
-                ? judged(in, cut.feedPerEdge().inside(), new Chip(rubs(cutter), MOST_A_TURN * table, " a turn"))
-                : judged(in, load.cut().largestChip(), new Chip(rubs(cutter), MOST_A_TOOTH * table, ""));
+                ? judged(
+                        in,
+                        cut.feedPerEdge().inside(),
+                        new Chip(MillingBounds.thinnest(cutter.material()), MOST_A_TURN * table, " a turn"))
+                : judged(
+                        in,
+                        load.cut().largestChip(),
+                        new Chip(MillingBounds.thinnest(cutter.material()), MOST_A_TOOTH * table, ""));
     }
 
     /** Between which ends a chip should lie, mm, and what it is counted by. */
     private record Chip(double least, double most, String by) {}
-
-    private static double rubs(Cutter cutter) {
-        return switch (cutter.material()) {
-            case HSS -> RUBS_HSS;
-            case CARBIDE -> RUBS_CARBIDE;
-        };
-    }
 
     private Finding judged(Operations.In in, double chip, Chip ends) {
         boolean thin = chip < ends.least();

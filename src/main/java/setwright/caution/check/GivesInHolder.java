@@ -16,10 +16,10 @@ import setwright.cutting.MillingLoad;
 import setwright.holding.ShankGrip;
 import setwright.plan.Plan;
 import setwright.plan.cut.OperationCut;
+import setwright.plan.cut.ShankHold;
 import setwright.quantity.Band;
 import setwright.quantity.Unit;
 import setwright.shop.Cutter;
-import setwright.shop.Holder;
 
 /** The cut beats the grip of a collet: its helix pulls the cutter out along the shank, or its torque turns it. */
 public final class GivesInHolder implements Check {
@@ -45,7 +45,11 @@ public final class GivesInHolder implements Check {
     }
 
     public static GivesInHolder slips() {
-        return new GivesInHolder("slips-in-holder", "torque", in -> true, GivesInHolder::turn);
+        return new GivesInHolder(
+                "slips-in-holder",
+                "torque",
+                in -> !in.operation().method().value().byHand(),
+                GivesInHolder::turn);
     }
 
     /** N; nought where the cutter is pushed in. */
@@ -74,29 +78,8 @@ public final class GivesInHolder implements Check {
     private Finding look(Operations.In in, OperationCut cut) {
         Cutter cutter = in.cutterRow().orElseThrow();
         double force = beats.apply(cutter, cut);
-        Optional<Band> grip = in.holderRow().flatMap(GivesInHolder::grip);
+        Optional<Band> grip = in.holderRow().flatMap(ShankHold::of);
         return grip.isEmpty() || force <= 0 ? Finding.HOLDS : judged(in, force, grip.get());
-    }
-
-    /** What a collet holds a smooth shank with, N; everything else drives the shank, or is looked at as a wrong holder. */
-    private static Optional<Band> grip(Holder holder) {
-        return switch (holder.style()) {
-            case SPINDLE_COLLET -> Optional.of(ShankGrip.r8Collet());
-            case COLLET_CHUCK -> Optional.of(ShankGrip.colletChuck());
-            case SET_SCREW,
-                    DRILL_CHUCK_KEYED,
-                    DRILL_CHUCK_KEYLESS,
-                    FACE_MILL_ARBOR,
-                    SCREWED_SHANK_CHUCK,
-                    SHRINK,
-                    SHELL_MILL_ARBOR,
-                    FLY_CUTTER_BODY,
-                    BORING_HEAD,
-                    STUB_ARBOR,
-                    TAPER_SOCKET,
-                    TAPPING_HEAD,
-                    FLOATING_REAMER_HOLDER -> Optional.empty();
-        };
     }
 
     private Finding judged(Operations.In in, double force, Band grip) {
@@ -118,8 +101,15 @@ public final class GivesInHolder implements Check {
                 + " of the cut on a bad day, "
                 + words.printing().factor(usually) + " usually " + in.at() + "; "
                 + words.printing().factor(ASKED)
-                + " is asked. The cutter walks in its collet: clean it and draw it up well, take less depth or feed,"
-                + " or a set screw on a flat.";
+                + " is asked. " + mend(in);
+    }
+
+    private static String mend(Operations.In in) {
+        return in.makesHoles()
+                ? "It stands still in the work while the holder turns on it, and scores its shank: clean and tighten it"
+                        + " well, drill a pilot first, or take a drill with a taper shank."
+                : "The cutter walks in its collet: clean it and draw it up well, take less depth or feed, or a set"
+                        + " screw on a flat.";
     }
 
     @Override

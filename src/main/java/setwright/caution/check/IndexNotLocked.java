@@ -22,6 +22,7 @@ import setwright.plan.Plan;
 import setwright.plan.cut.OperationCut;
 import setwright.plan.part.OperationStage;
 import setwright.quantity.Unit;
+import setwright.shop.DividingHead;
 import setwright.shop.RotaryTable;
 
 /** The cut turns a rotary table or dividing head harder than its lock holds. One caution a set-up. */
@@ -55,10 +56,7 @@ public final class IndexNotLocked implements Check {
 
     private Finding look(Plan plan, DrawnSetUp setUp) {
         DrawnDevice holding = (DrawnDevice) setUp.holding();
-        Optional<Double> lock = plan.rows()
-                .row(holding.device().value(), RotaryTable.class)
-                .flatMap(row -> Optional.ofNullable(row.lock()))
-                .map(typed -> typed.inside());
+        Optional<Double> lock = lock(plan, holding.device().value());
         if (lock.isEmpty()) {
             return new Finding.Unlooked(
                     new NotChecked(slug(), setUp.id(), "", "the torque that the lock of the device holds"));
@@ -67,6 +65,14 @@ public final class IndexNotLocked implements Check {
                 .min(Comparator.comparingDouble(Turned::factor))
                 .map(least -> judged(plan, least))
                 .orElse(Finding.HOLDS);
+    }
+
+    private static Optional<Double> lock(Plan plan, String device) {
+        return plan.rows()
+                .row(device, RotaryTable.class)
+                .flatMap(row -> Optional.ofNullable(row.lock()))
+                .or(() -> plan.rows().row(device, DividingHead.class).flatMap(row -> Optional.ofNullable(row.lock())))
+                .map(typed -> typed.inside());
     }
 
     private static Stream<Turned> turned(Plan plan, DrawnSetUp setUp, double lock) {

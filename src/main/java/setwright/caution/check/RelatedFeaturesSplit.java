@@ -16,6 +16,7 @@ import setwright.location.HoleErrors;
 import setwright.location.TwoLoadings;
 import setwright.plan.Plan;
 import setwright.plan.part.Holes;
+import setwright.plan.place.Loading;
 import setwright.quantity.Length;
 import setwright.quantity.Typed;
 import setwright.quantity.Unit;
@@ -72,10 +73,15 @@ public final class RelatedFeaturesSplit implements Check {
                         first.hole().id() + "+" + second.hole().id(),
                         Words.called(second.hole())),
                 "Two loadings between " + Words.called(first.hole()) + " and " + Words.called(second.hole()),
-                Figure.atMost(limit, TwoLoadings.error(HoleErrors.byDial()), Unit.MM));
+                Figure.atMost(limit, TwoLoadings.error(errors(first.in()), errors(second.in())), Unit.MM));
         return margin.figure().holds()
                 ? Finding.holds(margin)
                 : Finding.fails(margin, Severity.CAUTION, message(first, second, margin.figure()));
+    }
+
+    /** By the way that this loading finds its zero and takes its part. */
+    private static HoleErrors errors(Operations.In in) {
+        return new Loading(in.setUp(), in.plan().rows()).hole(false);
     }
 
     private static String message(Placed first, Placed second, Figure figure) {

@@ -14,7 +14,6 @@ import setwright.plan.Plan;
 import setwright.plan.cut.OperationCut;
 import setwright.quantity.Measure;
 import setwright.quantity.Unit;
-import setwright.shop.ToolMaterial;
 
 /** A spindle speed well above what the edge stands, or far below what it wants. */
 public final class SpeedOutOfRange implements Check {
@@ -35,20 +34,14 @@ public final class SpeedOutOfRange implements Check {
     private Finding look(Operations.In in, OperationCut cut) {
         double wanted = cut.wantedSpeed().inside();
         double speed = cut.speed().inside();
-        double most = wanted * mostOver(in.cutterRow().orElseThrow().material());
+        double most =
+                wanted * Selector.Wanted.mostOver(in.cutterRow().orElseThrow().material());
         Margin margin = Margin.of(
                 slug(), in.place("spindle-speed"), "Speed of " + in.cutter(), Figure.atMost(most, speed, Unit.RPM));
         if (!margin.figure().holds()) {
             return Finding.fails(margin, Severity.CAUTION, fast(in, wanted, most));
         }
         return speed < SLOW * wanted ? Finding.fails(margin, Severity.NOTE, slow(in, wanted)) : Finding.holds(margin);
-    }
-
-    private static double mostOver(ToolMaterial material) {
-        return switch (material) {
-            case HSS -> Selector.Wanted.HSS_MOST_OVER;
-            case CARBIDE -> Selector.Wanted.CARBIDE_MOST_OVER;
-        };
     }
 
     private static String fast(Operations.In in, double wanted, double most) {

@@ -11,11 +11,11 @@ import setwright.caution.Proposal;
 import setwright.caution.Severity;
 import setwright.cutting.Drilling;
 import setwright.cutting.LeverPush;
+import setwright.cutting.SpindleDrive;
 import setwright.job.Operation;
 import setwright.plan.Plan;
 import setwright.plan.cut.OperationCut;
 import setwright.quantity.Unit;
-import setwright.shop.Machine;
 
 /** The cut asks for more power than the spindle has. */
 public final class SpindleOverloaded implements Check {
@@ -29,17 +29,17 @@ public final class SpindleOverloaded implements Check {
 
     @Override
     public List<Finding> look(Plan plan) {
-        return Operations.inItsCut(plan, slug(), in -> true, this::look);
+        return Operations.inItsCut(
+                plan, slug(), in -> in.operation().speed().value().inside() > 0, this::look);
     }
 
-    /** Power that the spindle has at the cutter, W. */
-    static double available(Plan plan) {
-        Machine machine = plan.rows().machine();
-        return machine.power().inside() * machine.efficiency().inside();
+    /** Power that the spindle has at the cutter at the speed of a cut, W. */
+    static double available(Plan plan, OperationCut cut) {
+        return new SpindleDrive(plan.rows().machine()).powerAt(cut.speed().inside());
     }
 
     private Finding look(Operations.In in, OperationCut cut) {
-        double available = available(in.plan());
+        double available = available(in.plan(), cut);
         double power = cut.power().inside() * (byHand(in) ? Drilling.feedFactor(LeverPush.SLOWEST) : 1);
         Margin margin = Margin.of(
                 slug(), in.place("spindle"), "Power for " + in.cutter(), Figure.atMost(available, power, Unit.W));

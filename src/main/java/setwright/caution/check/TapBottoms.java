@@ -31,6 +31,9 @@ import setwright.shop.Tap;
 public final class TapBottoms implements Check {
     private static final double ROUNDING = 1e-6;
 
+    /** Pitches that a tap goes on while a spindle stops and turns back, or a tapping head floats (common practice). */
+    private static final double RUNS_ON = 1;
+
     private static final String BY_HAND = "The thread comes out short or the tap breaks";
     private static final String UNDER_POWER = "The tap breaks";
 
@@ -59,7 +62,7 @@ public final class TapBottoms implements Check {
         if (drilled.isEmpty() || tap.isEmpty()) {
             return in.unlooked(slug(), "the tap, and the operation that drills " + hole.id());
         }
-        BlindTap need = need(tap.get(), fullThread);
+        BlindTap need = need(in, tap.get(), fullThread);
         return judged(
                 in,
                 hole,
@@ -94,14 +97,32 @@ public final class TapBottoms implements Check {
                 .map(Tap.class::cast);
     }
 
-    /** A spiral flute lifts its chips out and a forming tap has none; every other needs a diameter of room for them. */
-    private static BlindTap need(Tap tap, double fullThread) {
+    /**
+     * A spiral flute lifts its chips out and a forming tap has none; every other needs a diameter of room for them. What
+     * runs on while the spindle stops needs more of it; on the bench a bottoming tap follows the first.
+     */
+    private static BlindTap need(Operations.In in, Tap tap, double fullThread) {
         ScrewThread thread = Threads.listed().read(tap.thread());
         double chips = switch (tap.flute()) {
             case SPIRAL_FLUTE, FORM -> 0;
             case STRAIGHT, SPIRAL_POINT -> thread.major();
         };
-        return new BlindTap(fullThread, tap.leadThreads(), thread.pitch(), chips);
+        Operation.Method method = in.operation().method().value();
+        double runsOn = switch (method) {
+            case TAP_UNDER_POWER, TAP_WITH_HEAD -> RUNS_ON * thread.pitch();
+            default -> 0;
+        };
+        double lead = method == Operation.Method.TAP_ON_BENCH ? lastLead(in.plan(), tap) : tap.leadThreads();
+        return new BlindTap(fullThread, lead, thread.pitch(), chips + runsOn);
+    }
+
+    /** The shortest lead of the shop's taps for the same thread. */
+    private static double lastLead(Plan plan, Tap first) {
+        return plan.rows().all(Tap.class).stream()
+                .filter(tap -> tap.kept().owned() != 0 && tap.thread().equals(first.thread()))
+                .mapToInt(Tap::leadThreads)
+                .min()
+                .orElse(first.leadThreads());
     }
 
     private static String called(Hole hole) {

@@ -12,30 +12,22 @@ import setwright.caution.Finding;
 import setwright.caution.Margin;
 import setwright.caution.Proposal;
 import setwright.caution.Severity;
-import setwright.cutting.SpeedAndFeed;
+import setwright.cutting.SafeSpeed;
 import setwright.plan.Plan;
 import setwright.quantity.Measure;
 import setwright.quantity.SpindleSpeed;
 import setwright.quantity.Typed;
 import setwright.quantity.Unit;
 import setwright.shop.Cutter;
+import setwright.shop.HeadDial;
 import setwright.shop.Holder;
 
 /** A device or a cutter that turns faster than it may. */
 public final class TooFastForTool implements Check {
-    /** A drill chuck of 13 mm whose row says nothing, rev/min (from memory). */
-    private static final double DRILL_CHUCK = 3000;
-
-    /** Rim of a face mill that has no limit marked on it, m/s (from memory). */
-    private static final double FACE_MILL_RIM = 30;
-
     @Override
     public String slug() {
         return "too-fast-for-the-tool";
     }
-
-    /** A limit, and whether it stands in the shop's row; a usual one that nobody confirmed does not stop a plan. */
-    private record Bound(String device, double most, boolean confirmed) {}
 
     @Override
     public List<Finding> look(Plan plan) {
@@ -48,46 +40,27 @@ public final class TooFastForTool implements Check {
         if (cutter.isEmpty() || holder.isEmpty()) {
             return in.unlooked(slug(), Operations.FOR_TOOL);
         }
-        return Stream.concat(bounds(holder.get()), bounds(cutter.get()))
-                .min(Comparator.comparingDouble(Bound::most))
+        return Stream.concat(SafeSpeed.of(cutter.get(), holder.get()).stream(), offset(in))
+                .min(Comparator.comparingDouble(SafeSpeed::most))
                 .map(bound -> judged(in, bound))
                 .orElse(Finding.HOLDS);
     }
 
-    private static Stream<Bound> bounds(Holder holder) {
-        Typed<SpindleSpeed> fastest = holder.fastest();
-        if (fastest != null) {
-            return Stream.of(new Bound(holder.name(), fastest.inside(), true));
-        }
-        return switch (holder.style()) {
-            case DRILL_CHUCK_KEYED, DRILL_CHUCK_KEYLESS ->
-                Stream.of(new Bound(holder.name(), Unit.RPM.toInside(DRILL_CHUCK), false));
-            case SPINDLE_COLLET,
-                    COLLET_CHUCK,
-                    SET_SCREW,
-                    FACE_MILL_ARBOR,
-                    SCREWED_SHANK_CHUCK,
-                    SHRINK,
-                    SHELL_MILL_ARBOR,
-                    FLY_CUTTER_BODY,
-                    BORING_HEAD,
-                    STUB_ARBOR,
-                    TAPER_SOCKET,
-                    TAPPING_HEAD,
-                    FLOATING_REAMER_HOLDER -> Stream.of();
-        };
-    }
-
-    private static Stream<Bound> bounds(Cutter cutter) {
-        if (cutter.form() != Cutter.Form.FACE_MILL) {
+    /** A boring head between its speed in the middle and that with the slide all the way out. */
+    private static Stream<SafeSpeed> offset(Operations.In in) {
+        Holder holder = in.holderRow().orElseThrow();
+        HeadDial head = holder.head();
+        Typed<SpindleSpeed> centred = holder.fastest();
+        if (head == null || centred == null || head.fastestOffset() == null) {
             return Stream.of();
         }
-        double most = SpeedAndFeed.spindleSpeed(
-                Unit.M_PER_S.toInside(FACE_MILL_RIM), cutter.diameter().inside());
-        return Stream.of(new Bound(cutter.name(), most, false));
+        double lost = centred.inside() - head.fastestOffset().inside();
+        return Bored.of(in).stream()
+                .map(bored -> Math.min(1, bored.offset() / head.travel().inside()))
+                .map(out -> new SafeSpeed(holder.name() + " out of the middle", centred.inside() - out * lost, true));
     }
 
-    private Finding judged(Operations.In in, Bound bound) {
+    private Finding judged(Operations.In in, SafeSpeed bound) {
         Margin margin = Margin.of(
                 slug(),
                 in.place("spindle-speed"),
@@ -98,7 +71,7 @@ public final class TooFastForTool implements Check {
                 : Finding.fails(margin, bound.confirmed() ? Severity.STOP : Severity.CAUTION, message(in, bound));
     }
 
-    private static String message(Operations.In in, Bound bound) {
+    private static String message(Operations.In in, SafeSpeed bound) {
         Words words = new Words(in.plan());
         String whose = bound.confirmed() ? " may turn " : " usually may turn ";
         return bound.device() + " turns at " + in.operation().speed().value().text() + " " + in.at() + " and" + whose

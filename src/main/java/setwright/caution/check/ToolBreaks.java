@@ -2,7 +2,6 @@ package setwright.caution.check;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import setwright.caution.Caution;
 import setwright.caution.Check;
 import setwright.caution.Figure;
@@ -12,18 +11,17 @@ import setwright.caution.Proposal;
 import setwright.caution.Severity;
 import setwright.cutting.Limit;
 import setwright.cutting.LimitName;
-import setwright.job.Operation;
 import setwright.plan.Plan;
 import setwright.plan.cut.OperationCut;
+import setwright.plan.cut.ThinTool;
 import setwright.quantity.Band;
 import setwright.quantity.Unit;
-import setwright.quantity.Value;
-import setwright.rigidity.Rod;
-import setwright.rigidity.ToolMaterials;
-import setwright.shop.Cutter;
 
 /** A cutter bent or a drill pushed beyond what it bears. */
 public final class ToolBreaks implements Check {
+    /** A feed that takes more than 40 % of a drill's push away. */
+    private static final double HALF = 0.5;
+
     /** Of the expected strength, what is left on a bad day (from memory). */
     private static final double AT_WORST = 0.7;
 
@@ -38,41 +36,25 @@ public final class ToolBreaks implements Check {
     }
 
     private static boolean meant(Operations.In in) {
-        return !in.makesHoles() || in.operation().kind() == Operation.Kind.DRILL;
+        return switch (in.operation().kind()) {
+            case SPOT, BORE, REAM, COUNTERBORE, SPOTFACE, COUNTERSINK -> false;
+            default -> true;
+        };
     }
 
+    /** The same share that the plan counts among the limits of the cut. */
     private Finding look(Operations.In in, OperationCut cut) {
-        Optional<Double> used = in.makesHoles() ? buckling(in, cut) : bending(cut);
-        return used.filter(share -> share > 0)
-                .map(share -> judged(in, 1 / share))
-                .orElse(Finding.HOLDS);
-    }
-
-    /** Stress of the largest side force over the strength; the same that the plan counts among the limits of the cut. */
-    private static Optional<Double> bending(OperationCut cut) {
         return cut.limits().stream()
                 .filter(limit -> limit.name() == LimitName.TOOL_BREAKAGE)
                 .map(Limit::used)
-                .findFirst();
-    }
-
-    /** Push over what a rod of the drill's length bears, its point led by the spot or the hole. */
-    private static Optional<Double> buckling(Operations.In in, OperationCut cut) {
-        Value thrust = cut.thrust();
-        if (thrust == null) {
-            return Optional.empty();
-        }
-        Cutter drill = in.cutterRow().orElseThrow();
-        double bears = Rod.buckling(
-                Rod.Ends.FIXED_PINNED.factor(),
-                ToolMaterials.modulus(drill.material()).expected(),
-                drill.diameter().inside(),
-                in.operation().stickOut().value().inside());
-        return Optional.of(thrust.inside() / bears);
+                .filter(share -> share > 0)
+                .map(share -> judged(in, cut, 1 / share))
+                .findFirst()
+                .orElse(Finding.HOLDS);
     }
 
     /** @param factor of strength over load */
-    private Finding judged(Operations.In in, double factor) {
+    private Finding judged(Operations.In in, OperationCut cut, double factor) {
         Margin margin = Margin.of(
                         slug(),
                         in.place("tool"),
@@ -81,15 +63,32 @@ public final class ToolBreaks implements Check {
                 .between(new Band(AT_WORST * factor, factor, factor));
         return margin.figure().holds()
                 ? Finding.holds(margin)
-                : Finding.fails(margin, factor < 1 ? Severity.STOP : Severity.CAUTION, message(in, factor));
+                : Finding.fails(margin, factor < 1 ? Severity.STOP : Severity.CAUTION, message(in, cut, factor));
     }
 
-    private static String message(Operations.In in, double factor) {
+    private static String message(Operations.In in, OperationCut cut, double factor) {
         Words words = new Words(in.plan());
-        String how = in.makesHoles() ? " buckles" : " breaks";
-        return in.cutter() + " bears " + words.printing().factor(factor) + " times the cut "
-                + in.at() + "; " + words.printing().factor(1 / AT_WORST) + " times is asked. It" + how
-                + " at its holder and is thrown: less stick-out, or take less depth or feed.";
+        return in.cutter() + " bears " + words.printing().factor(factor) + " times the cut " + in.at() + "; "
+                + words.printing().factor(1 / AT_WORST) + " times is asked. " + how(in, cut);
+    }
+
+    private static String how(Operations.In in, OperationCut cut) {
+        if (!in.makesHoles()) {
+            return "It breaks at its holder and is thrown: less stick-out, or take less depth or feed.";
+        }
+        return buckles(in, cut)
+                ? "It buckles at its holder and is thrown: less stick-out, or take less depth or feed."
+                : "It twists off and its stump stays in the hole: drill larger or in two sizes, feed less, clear its"
+                        + " chips, or take a sharper one.";
+    }
+
+    private static boolean buckles(Operations.In in, OperationCut cut) {
+        double thrust = cut.thrust() == null ? 0 : cut.thrust().inside();
+        return ThinTool.of(
+                        in.cutterRow().orElseThrow(),
+                        in.operation().stickOut().value().inside())
+                .filter(rod -> rod.buckling(thrust) > rod.twisting(cut.torque().inside()))
+                .isPresent();
     }
 
     @Override
@@ -99,6 +98,7 @@ public final class ToolBreaks implements Check {
         List<Proposal> all = new ArrayList<>(tool.asShortAsItHolds());
         all.addAll(cut.shallower());
         all.addAll(cut.speedAndFeedToPencil());
+        all.add(cut.fed(HALF));
         all.addAll(tool.otherHolders());
         return all;
     }

@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import setwright.caution.Caution;
 import setwright.caution.Proposal;
 import setwright.caution.Proposal.Way;
@@ -28,6 +29,9 @@ record ToolChanges(Plan plan, DrawnOperation operation) {
     private static final double LEAST_GRIP = 1.5;
 
     private static final double INCH = 25.4;
+
+    /** Cutters that differ by less are of one size, mm. */
+    private static final double LEAST_STEP = 0.1;
 
     static ToolChanges of(Plan plan, Caution caution) {
         return new ToolChanges(plan, Operations.operation(plan, caution.setUp(), caution.operation()));
@@ -107,15 +111,34 @@ record ToolChanges(Plan plan, DrawnOperation operation) {
 
     /** Owned drills of a size between these, nearest to one first; holder and stick-out go to the pencil. */
     List<Proposal> drills(double least, double most, double nearest) {
+        return sized(Cutter.Form.DRILL, least, most, nearest).toList();
+    }
+
+    private Stream<Proposal> sized(Cutter.Form form, double least, double most, double nearest) {
         return plan.rows().all(Cutter.class).stream()
-                .filter(one -> one.form() == Cutter.Form.DRILL && one.kept().owned() != 0)
+                .filter(one -> one.form() == form && one.kept().owned() != 0)
                 .filter(one ->
                         one.diameter().inside() >= least && one.diameter().inside() <= most)
                 .sorted(Comparator.comparingDouble(
                                 (Cutter one) -> Math.abs(one.diameter().inside() - nearest))
                         .thenComparing(Cutter::id))
-                .map(this::cutWith)
+                .map(this::cutWith);
+    }
+
+    /** Owned cutters of the same form that are thicker, up to half as much again, thinnest first. */
+    List<Proposal> stouter() {
+        return plan.rows().cutter(operation.cutter().value()).stream()
+                .flatMap(now -> sized(
+                        now.form(),
+                        now.diameter().inside() + LEAST_STEP,
+                        1.5 * now.diameter().inside(),
+                        now.diameter().inside()))
                 .toList();
+    }
+
+    /** Owned end mills of a size between these, nearest to one first. */
+    List<Proposal> endMills(double least, double most, double nearest) {
+        return sized(Cutter.Form.END_MILL, least, most, nearest).toList();
     }
 
     /** What the pencil would take, where somebody chose otherwise. */

@@ -10,15 +10,19 @@ import setwright.caution.Finding;
 import setwright.caution.Margin;
 import setwright.caution.Proposal;
 import setwright.caution.Severity;
-import setwright.cutting.MillingLoad;
-import setwright.job.Operation;
+import setwright.job.Face;
+import setwright.job.Feature;
+import setwright.job.Keyseat;
+import setwright.job.Pocket;
 import setwright.job.Size;
+import setwright.job.Slot;
 import setwright.plan.Plan;
-import setwright.plan.part.Heights;
+import setwright.plan.cut.OperationCut;
+import setwright.plan.cut.WorkGives;
+import setwright.plan.cut.WorkGives.Where;
 import setwright.quantity.Unit;
-import setwright.rigidity.Plank;
 
-/** The part stands out beyond the jaws and gives under the cut. */
+/** The part gives up or down under the cut: beyond the jaws, between its supports, or as the floor of a pocket. */
 public final class WorkSprings implements Check {
     @Override
     public String slug() {
@@ -28,62 +32,83 @@ public final class WorkSprings implements Check {
     @Override
     public List<Finding> look(Plan plan) {
         List<Finding> found = new ArrayList<>();
-        Clamped.all(plan).stream()
-                .filter(in -> overhang(in) > 0)
-                .forEach(in -> in.operations()
-                        .filter(one -> one.operation().kind() == Operation.Kind.FACE)
-                        .forEach(one -> ToolSprings.toleranced(one)
-                                .flatMap(size -> look(in, one, size))
-                                .ifPresent(found::add)));
+        Operations.all(plan).forEach(in -> tolerated(in).ifPresent(half -> found.addAll(look(in, half))));
         return found;
     }
 
-    /** How far the part stands out beyond the jaws, at the end where it is more, mm. */
-    private static double overhang(Clamped in) {
-        double half = in.vise().jawWidth().inside() / 2;
-        return Math.max(in.heights().right() - half, -in.heights().left() - half);
+    /** Half the tolerance of the size that is cut from above; empty where the drawing leaves it general. */
+    private static Optional<Double> tolerated(Operations.In in) {
+        return Allowed.features(in)
+                .flatMap(feature -> upright(feature).stream())
+                .filter(Size::toleranced)
+                .map(size -> (size.greatestMm() - size.leastMm()) / 2)
+                .filter(half -> half > 0)
+                .min(Double::compare);
     }
 
-    private Optional<Finding> look(Clamped in, Operations.In one, Size size) {
-        return in.plan()
-                .cut()
-                .operation(one.operation().id())
-                .flatMap(cut -> Optional.ofNullable(cut.milling()).map(load -> judged(in, one, size, upOrDown(load))));
+    private static Optional<Size> upright(Feature feature) {
+        return switch (feature.kind()) {
+            case FACE -> Optional.of(((Face) feature).across());
+            case POCKET -> Optional.ofNullable(((Pocket) feature).depth());
+            case SLOT -> Optional.ofNullable(((Slot) feature).depth());
+            case KEYSEAT -> Optional.of(((Keyseat) feature).depth());
+            default -> Optional.empty();
+        };
     }
 
-    /** The largest force along the spindle over a turn, N. */
-    private static double upOrDown(MillingLoad load) {
-        return load.turn().stream()
-                .mapToDouble(moment -> Math.abs(moment.force().axial()))
-                .max()
-                .orElse(0);
+    private List<Finding> look(Operations.In in, double half) {
+        return in.plan().cut().operation(in.operation().id()).map(OperationCut::work).orElse(List.of()).stream()
+                .filter(gives -> gives.where() != Where.WALL)
+                .map(gives -> judged(in, gives, half))
+                .toList();
     }
 
-    private Finding judged(Clamped in, Operations.In one, Size size, double force) {
-        double half = (size.greatestMm() - size.leastMm()) / 2;
-        Heights at = in.heights();
-        Plank end = new Plank(at.depth(), at.finishedTop() - at.partBottom());
-        double gives = Plank.deflection(
-                force,
-                overhang(in),
-                in.plan().rows().material().elasticModulus().inside(),
-                end);
+    private Finding judged(Operations.In in, WorkGives gives, double half) {
         Margin margin = Margin.of(
-                slug(),
-                Caution.Place.of(in.setUp().id(), one.operation().id(), "overhang", "part"),
-                "Spring of the part beyond the jaws",
-                Figure.atMost(half, gives, Unit.MM));
+                        slug(),
+                        in.place(subject(gives.where())),
+                        "Spring of the part " + where(gives.where()),
+                        Figure.atMost(half, gives.inside(), Unit.MM))
+                .between(gives.band());
         return margin.figure().holds()
                 ? Finding.holds(margin)
-                : Finding.fails(margin, Severity.CAUTION, message(in, one, margin.figure()));
+                : Finding.fails(margin, Severity.CAUTION, message(in, gives, half));
     }
 
-    private static String message(Clamped in, Operations.In one, Figure figure) {
+    private static String subject(Where where) {
+        return switch (where) {
+            case OVERHANG -> "overhang";
+            case BETWEEN_SUPPORTS, SHAFT -> "span";
+            case WALL -> "wall";
+            case FLOOR -> "floor";
+        };
+    }
+
+    private static String where(Where where) {
+        return switch (where) {
+            case OVERHANG -> "beyond the jaws";
+            case BETWEEN_SUPPORTS, SHAFT -> "between its supports";
+            case WALL -> "at the wall";
+            case FLOOR -> "at the floor";
+        };
+    }
+
+    private static String message(Operations.In in, WorkGives gives, double half) {
         Words words = new Words(in.plan());
-        return "The part stands out " + words.length(overhang(in)) + " beyond the jaws and gives "
-                + words.fine(figure.value()) + " under " + words.cutter(one.operation()) + " " + one.at()
-                + "; the drawing allows " + words.fine(figure.limit())
-                + " either way. Put a jack under the end, or take less.";
+        String span = words.length(gives.span());
+        String what = switch (gives.where()) {
+            case OVERHANG -> "The part stands out " + span + " beyond the jaws";
+            case BETWEEN_SUPPORTS, SHAFT -> "The part lies free over " + span + " between its supports";
+            case WALL -> "The wall stands " + span + " high";
+            case FLOOR -> "The floor of " + words.length(gives.thick()) + " spans " + span + " with nothing under it";
+        };
+        String way = switch (gives.where()) {
+            case OVERHANG -> "Put a jack under the end, or take less.";
+            case BETWEEN_SUPPORTS, SHAFT -> "Bring the supports nearer together, put one more between, or take less.";
+            case WALL, FLOOR -> "Put packing under it, cut it before the other side, or take less.";
+        };
+        return what + " and gives " + words.fine(gives.inside()) + " under " + in.cutter() + " " + in.at()
+                + "; the drawing allows " + words.fine(half) + " either way. " + way;
     }
 
     @Override
