@@ -66,6 +66,11 @@ final class CheckJson {
                                 .map(this::setUp)
                                 .toList()))
                 .put("time", time(check.plan().time()))
+                .put(
+                        "budgets",
+                        Json.array(check.plan().place().budgets().stream()
+                                .map(BudgetJson::tree)
+                                .toList()))
                 .put("cautions", Json.array(cautions()))
                 .put(
                         "notChecked",

@@ -121,29 +121,7 @@ final class CheckText {
             return "";
         }
         StringBuilder text = new StringBuilder("\nError budget\n");
-        for (FeatureBudget budget : budgets) {
-            text.append(Wrapped.behind(
-                    "  " + budget.feature() + "  ",
-                    "may be " + fine(budget.limit()) + " from its true place; the errors of " + budget.operation()
-                            + " add up to " + fine(budget.worstCase().inside()) + " at worst, "
-                            + fine(budget.rss().inside()) + " root sum square" + verdict(budget)));
-            TextTable table = new TextTable("", ">", "~");
-            budget.contributions().forEach(one -> table.row(one.name(), fine(one.halfWidth()), one.source()));
-            table.text("    ").lines().skip(1).forEach(line -> text.append(line).append("\n"));
-        }
+        budgets.forEach(budget -> text.append(new BudgetText(budget, printing).text()));
         return text.toString();
-    }
-
-    private static String verdict(FeatureBudget budget) {
-        if (budget.worstCase().inside() <= budget.limit()) {
-            return ".";
-        }
-        return budget.rss().inside() <= budget.limit()
-                ? ": at worst more than the drawing allows."
-                : ": more than the drawing allows; most comes from " + budget.largest() + ".";
-    }
-
-    private String fine(double mm) {
-        return printing.of(Measure.LENGTH, mm, printing.units() == UnitSystem.INCH ? 4 : 3);
     }
 }

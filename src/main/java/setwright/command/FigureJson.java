@@ -41,13 +41,25 @@ final class FigureJson {
         return switch (answer.kind()) {
             case NUMBER -> Json.number(clean(((Answer.Number) answer).inUnit()));
             case COUNT -> Json.number(((Answer.Count) answer).count());
+            case COUNTS ->
+                Json.array(((Answer.Counts) answer)
+                        .counts().stream()
+                                .<Tree>map(count -> Json.number((long) count))
+                                .toList());
             case WORDS -> Json.text(((Answer.Words) answer).words());
             case FLAG -> Json.flag(((Answer.Flag) answer).yes());
             case NOTHING -> Json.nothing();
+            case NUMBERS -> Json.array(numbers((Answer.Numbers) answer));
             case ROWS ->
                 Json.array(((Answer.Rows) answer)
                         .rows().stream().map(FigureJson::row).toList());
         };
+    }
+
+    private static List<Tree> numbers(Answer.Numbers numbers) {
+        return numbers.inside().stream()
+                .map(inside -> Json.number(clean(numbers.unit().fromInside(inside))))
+                .toList();
     }
 
     /** In full, but without what the change of unit leaves in the last place. */
@@ -64,9 +76,10 @@ final class FigureJson {
     private static String unit(Answer answer) {
         return switch (answer.kind()) {
             case NUMBER -> ((Answer.Number) answer).unit().symbol();
+            case NUMBERS -> ((Answer.Numbers) answer).unit().symbol();
             case NOTHING -> ((Answer.Nothing) answer).unit();
             case ROWS -> unitOfCells((Answer.Rows) answer);
-            case COUNT, WORDS, FLAG -> "";
+            case COUNT, COUNTS, WORDS, FLAG -> "";
         };
     }
 

@@ -1,10 +1,9 @@
 package setwright.command;
 
-import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Collectors;
 import setwright.figures.Answer;
+import setwright.figures.AnswerText;
 import setwright.figures.Figure;
 import setwright.figures.Input;
 import setwright.figures.ReadInput;
@@ -106,23 +105,7 @@ record FigureText(Figure.Reply reply, UnitSystem units) {
     }
 
     private String printed(Answer answer) {
-        return switch (answer.kind()) {
-            case NUMBER -> printed((Answer.Number) answer);
-            case COUNT -> Long.toString(((Answer.Count) answer).count());
-            case WORDS -> ((Answer.Words) answer).words();
-            case FLAG -> ((Answer.Flag) answer).yes() ? "yes" : "no";
-            case NOTHING -> "does not apply here";
-            case ROWS -> "";
-        };
-    }
-
-    private String printed(Answer.Number number) {
-        Printing printing = new Printing(units);
-        Optional<Measure> measure = Arrays.stream(Measure.values())
-                .filter(one -> one.unit(UnitSystem.METRIC) == number.unit())
-                .findFirst();
-        return measure.map(one -> printing.of(one, number.inside()))
-                .orElseGet(() -> printing.of(number.unit(), number.inside()));
+        return new AnswerText(units).of(answer);
     }
 
     private static String headless(TextTable table) {

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import setwright.caution.Caution;
 import setwright.caution.Findings;
 import setwright.caution.Judge;
@@ -77,7 +78,7 @@ sealed interface JobCheck {
     }
 
     private static JobCheck judged(String name, Job job, Shop shop, List<RowNote> rows) {
-        Plan plan = Planner.plan(job, shop);
+        Plan plan = Planner.plan(job, shop).settled(Optional.empty());
         Findings findings = Judge.judge(plan);
         Map<String, List<Remedy>> remedies = new LinkedHashMap<>();
         for (Findings.Judged judged : findings.judged()) {

@@ -12,7 +12,9 @@ import setwright.holding.HoldFactor;
 import setwright.job.DrawnOperation;
 import setwright.plan.Plan;
 import setwright.plan.Rows;
+import setwright.plan.cut.MilledExtremes;
 import setwright.plan.cut.OperationCut;
+import setwright.plan.cut.SecondOpinion;
 import setwright.plan.hold.OperationHold;
 import setwright.plan.room.OperationRoom;
 import setwright.plan.time.TimePlan;
@@ -97,7 +99,19 @@ final class OperationJson {
         Json.ObjectBuilder bands = Json.object();
         spread().ifPresent(band ->
                 bands.put("deflection", Json.array(List.of(Json.number(band.low()), Json.number(band.high())))));
+        cut.map(OperationCut::opinions).orElse(List.of()).stream()
+                .filter(SecondOpinion::apart)
+                .filter(opinion -> opinion.ours().name().equals("torque"))
+                .forEach(opinion -> bands.put("torque", ends(Unit.N_M, opinion.band())));
+        cut.flatMap(one -> Optional.ofNullable(one.extremes()))
+                .map(MilledExtremes::power)
+                .filter(band -> band.high() - band.low() > SPREAD * band.expected())
+                .ifPresent(band -> bands.put("power", ends(Unit.KW, band)));
         return bands.build();
+    }
+
+    private static Tree ends(Unit unit, Band band) {
+        return Json.array(List.of(Json.number(unit.fromInside(band.low())), Json.number(unit.fromInside(band.high()))));
     }
 
     private @Nullable String governing() {

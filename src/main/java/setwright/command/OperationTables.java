@@ -38,7 +38,8 @@ final class OperationTables {
                         "gives: how far the tool gives, " + unit
                                 + "; grip, low: how many times the load the grip bears, as expected and at worst;"
                                 + " clear: least clearance to the thing named, " + unit
-                                + ", none within 200 mm left out.");
+                                + ", none within 200 mm left out.")
+                + new OpinionTable(plan, setUp).text(INDENT);
     }
 
     private String settings() {
@@ -105,7 +106,7 @@ final class OperationTables {
         return new String[] {
             operation.id(),
             cut.map(this::passes).orElse(""),
-            number(Unit.KW, cut.map(OperationCut::power)),
+            cut.map(OperationTables::power).orElse(""),
             number(Unit.N_M, cut.map(OperationCut::torque)),
             number(Unit.N, cut.map(OperationCut::peakForce)),
             number(Unit.N, cut.map(OperationCut::thrust)),
@@ -125,6 +126,17 @@ final class OperationTables {
 
     private static String times(double factor) {
         return factor >= 99 ? "99+" : SetUpText.times(factor);
+    }
+
+    /** From the least to the most where published ways lie apart. */
+    private static String power(OperationCut cut) {
+        return cut.powerBand()
+                .map(band -> kilowatt(band.low()) + " to " + kilowatt(band.high()))
+                .orElseGet(() -> kilowatt(cut.power().inside()));
+    }
+
+    private static String kilowatt(double watt) {
+        return new Printing(UnitSystem.METRIC).number(Unit.KW, watt);
     }
 
     private static String number(Unit unit, Optional<Value> value) {

@@ -15,9 +15,11 @@ public sealed interface Answer {
     enum Kind {
         NUMBER,
         COUNT,
+        COUNTS,
         WORDS,
         FLAG,
         ROWS,
+        NUMBERS,
         NOTHING
     }
 
@@ -49,6 +51,18 @@ public sealed interface Answer {
         }
     }
 
+    /** Whole numbers of things, in order. */
+    record Counts(String name, List<Integer> counts) implements Answer {
+        public Counts {
+            counts = List.copyOf(counts);
+        }
+
+        @Override
+        public Kind kind() {
+            return Kind.COUNTS;
+        }
+    }
+
     /** A name. */
     record Words(String name, String words) implements Answer {
         @Override
@@ -74,6 +88,18 @@ public sealed interface Answer {
         @Override
         public Kind kind() {
             return Kind.ROWS;
+        }
+    }
+
+    /** Several numbers of one unit, in order. */
+    record Numbers(String name, List<Double> inside, Unit unit) implements Answer {
+        public Numbers {
+            inside = List.copyOf(inside);
+        }
+
+        @Override
+        public Kind kind() {
+            return Kind.NUMBERS;
         }
     }
 

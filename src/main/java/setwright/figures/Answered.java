@@ -6,8 +6,12 @@ import java.util.stream.Stream;
 import setwright.quantity.Unit;
 import setwright.quantity.Worked;
 
-/** The answers to one question, with what there is to say about them. */
-public record Answered(List<Answer> answers, List<String> notes) {
+/**
+ * The answers to one question, with what there is to say about them.
+ *
+ * @param shown workings of answers that are no plain number
+ */
+public record Answered(List<Answer> answers, List<String> notes, List<Worked> shown) {
     private static final String CHECK_THE_UNITS = "check the units";
     private static final double SLOWEST_TURNS = 20;
     private static final double FASTEST_TURNS = 6000;
@@ -17,20 +21,33 @@ public record Answered(List<Answer> answers, List<String> notes) {
     public Answered {
         answers = List.copyOf(answers);
         notes = List.copyOf(notes);
+        shown = List.copyOf(shown);
     }
 
     static Answered of(Answer... answers) {
-        return new Answered(List.of(answers), List.of());
+        return new Answered(List.of(answers), List.of(), List.of());
     }
 
     Answered noting(String note) {
         return new Answered(
-                answers, Stream.concat(notes.stream(), Stream.of(note)).toList());
+                answers, Stream.concat(notes.stream(), Stream.of(note)).toList(), shown);
+    }
+
+    /** With the answers of another behind these. */
+    Answered with(Answered more) {
+        return new Answered(
+                Stream.concat(answers.stream(), more.answers.stream()).toList(), notes, shown);
+    }
+
+    /** With how an answer was worked out that is no plain number. */
+    Answered showing(Worked worked) {
+        return new Answered(
+                answers, notes, Stream.concat(shown.stream(), Stream.of(worked)).toList());
     }
 
     /** How the answers were worked out, in their order. */
     public List<Worked> worked() {
-        List<Worked> worked = new ArrayList<>();
+        List<Worked> worked = new ArrayList<>(shown);
         for (Answer answer : answers) {
             if (answer instanceof Answer.Number number && number.worked() != null) {
                 worked.add(number.worked());

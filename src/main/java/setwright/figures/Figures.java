@@ -9,14 +9,24 @@ import java.util.stream.Stream;
 public final class Figures {
     private static final List<Figure> ALL = Stream.of(
                     MotionFigures.all(),
+                    ThreadFigures.all(),
                     LoadFigures.all(),
                     List.of(SpeedAndFeedFigure.FIGURE),
                     RigidityFigures.all(),
+                    List.of(ChatterLimitFigure.FIGURE),
                     HoldingFigures.all(),
                     List.of(HoldBalanceFigure.FIGURE),
-                    ThreadFigures.all(),
+                    ScrewFigures.all(),
                     SizeFigures.all(),
+                    AngleFigures.all(),
+                    RoundFigures.all(),
+                    KeyFigures.all(),
+                    TouchFigures.all(),
+                    List.of(TriangleFigure.FIGURE),
                     LayoutFigures.all(),
+                    IndexFigures.all(),
+                    DividedFigures.all(),
+                    GearFigures.all(),
                     BatchFigures.all())
             .flatMap(List::stream)
             .toList();

@@ -28,6 +28,10 @@ import setwright.reach.Travel;
 /** Where things come out, and how far a tool goes. */
 final class LayoutFigures {
     private static final double WHOLE = 360;
+
+    /** No table is longer: 100 m. */
+    private static final double FARTHEST = 100_000;
+
     private static final Input POINT =
             measure("point-angle", Measure.ANGLE).within(60, 179).or("118 °");
 
@@ -92,10 +96,12 @@ final class LayoutFigures {
                 "dial",
                 "A move of {distance} at {per-turn} a turn is",
                 List.of(
-                        measure("distance", Measure.LENGTH).any(),
-                        measure("per-turn", Measure.LENGTH),
-                        measure("division", Measure.LENGTH).maybe("the dial is not read"),
-                        measure("from", Measure.LENGTH).any().or("0 mm"),
+                        measure("distance", Measure.LENGTH).within(-FARTHEST, FARTHEST),
+                        measure("per-turn", Measure.LENGTH).within(0.001, 1000),
+                        measure("division", Measure.LENGTH).from(1e-6).maybe("the dial is not read"),
+                        measure("from", Measure.LENGTH)
+                                .within(-FARTHEST, FARTHEST)
+                                .or("0 mm"),
                         choice("approach", "up", "down").or("up"),
                         measure("backlash", Measure.LENGTH).from(0).maybe("none")),
                 List.of("turns", "divisions", "left-over mm"),

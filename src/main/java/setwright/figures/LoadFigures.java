@@ -187,8 +187,13 @@ final class LoadFigures {
     }
 
     static Given ofThread(String name, double mm, ScrewThread thread) {
-        return Given.of(
-                name, mm, Unit.MM, thread.designation() + " " + thread.series().words());
+        return Given.of(name, mm, Unit.MM, spoken(thread));
+    }
+
+    /** The designation with its series, which some have in them. */
+    static String spoken(ScrewThread thread) {
+        String series = thread.series().words();
+        return thread.designation().endsWith(series) ? thread.designation() : thread.designation() + " " + series;
     }
 
     private static Tap.Flute flute(String tap) {

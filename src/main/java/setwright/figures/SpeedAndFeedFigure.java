@@ -5,20 +5,26 @@ import static setwright.figures.Input.count;
 import static setwright.figures.Input.measure;
 import static setwright.figures.Input.words;
 
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import setwright.cutting.Cooling;
+import setwright.cutting.FeedForCut;
 import setwright.cutting.LimitName;
 import setwright.cutting.Limits;
+import setwright.cutting.SafeSpeed;
 import setwright.cutting.Selector;
 import setwright.cutting.SpeedAndFeed;
+import setwright.cutting.SpeedForCut;
+import setwright.cutting.ToolLife;
 import setwright.quantity.Given;
 import setwright.quantity.Measure;
 import setwright.quantity.Source;
 import setwright.quantity.Table;
-import setwright.quantity.Typed;
 import setwright.quantity.Unit;
 import setwright.quantity.Value;
 import setwright.quantity.Worked;
@@ -30,12 +36,19 @@ import setwright.shop.ToolMaterial;
 
 /** What a material asks for, in the steps that a machine has. */
 final class SpeedAndFeedFigure {
+    /** Every form of cutter, as it is typed. */
+    private static String[] forms() {
+        return Arrays.stream(Cutter.Form.values())
+                .map(form -> form.name().toLowerCase(Locale.ROOT).replace('_', '-'))
+                .toArray(String[]::new);
+    }
+
     static final Figure FIGURE = new Figure(
             "speed-and-feed",
             "A {cutter} of {diameter} in {material} runs at",
             List.of(
                     words("material"),
-                    choice("cutter", "end-mill", "face-mill", "spot-drill", "drill", "reamer", "tap"),
+                    choice("cutter", forms()),
                     measure("diameter", Measure.LENGTH).upTo(1000),
                     count("teeth").upTo(200).maybe("as the nearest cutter of the shop"),
                     choice("tool", "HSS", "carbide").or("HSS"),
@@ -65,7 +78,7 @@ final class SpeedAndFeedFigure {
 
     private Cutter.Form form() {
         return Cutter.Form.valueOf(
-                asked.words("cutter").toUpperCase(java.util.Locale.ROOT).replace('-', '_'));
+                asked.words("cutter").toUpperCase(Locale.ROOT).replace('-', '_'));
     }
 
     private ToolMaterial tool() {
@@ -77,8 +90,9 @@ final class SpeedAndFeedFigure {
                 .filter(speed -> speed.material().equals(material.id()))
                 .toList();
         return here.stream()
-                .filter(speed -> speed.form() == form() && speed.tool() == tool())
-                .findFirst()
+                .filter(speed -> speed.tool() == tool())
+                .filter(speed -> speed.form() == form() || speed.form() == form().cutsLike())
+                .min(Comparator.comparing(speed -> speed.form() != form()))
                 .orElseThrow(() -> Refusal.of(
                         "cutter",
                         "the shop has no cutting speed of " + asked.words("tool") + " " + asked.words("cutter") + " in "
@@ -101,7 +115,21 @@ final class SpeedAndFeedFigure {
     }
 
     private boolean mills() {
-        return form() == Cutter.Form.END_MILL || form() == Cutter.Form.FACE_MILL;
+        return switch (form()) {
+            case SPOT_DRILL, DRILL, REAMER, TAP, CENTRE_DRILL, COUNTERSINK, COUNTERBORE, BORING_BAR -> false;
+            case END_MILL,
+                    FACE_MILL,
+                    FLY_CUTTER,
+                    SHELL_MILL,
+                    SLITTING_SAW,
+                    KEYSEAT_CUTTER,
+                    T_SLOT_CUTTER,
+                    DOVETAIL_CUTTER,
+                    CHAMFER_MILL,
+                    CORNER_ROUNDER,
+                    FORM_CUTTER,
+                    SCRIBER -> true;
+        };
     }
 
     private Given teeth() {
@@ -134,34 +162,39 @@ final class SpeedAndFeedFigure {
     }
 
     private Worked speed() {
-        Given cutting = Given.of("cutting speed", row.speed().inside(), Unit.M_PER_MIN, "shop/" + row.id() + "/speed");
-        Worked wanted = SpeedAndFeed.SPINDLE_SPEED.of(cutting, asked.value("diameter"));
+        Worked wanted = SpeedAndFeed.SPINDLE_SPEED.of(cuttingSpeed(), asked.value("diameter"));
         if (machine == null) {
             return wanted;
         }
-        double mostOver =
-                tool() == ToolMaterial.HSS ? Selector.Wanted.HSS_MOST_OVER : Selector.Wanted.CARBIDE_MOST_OVER;
-        double set = spindle(machine)
-                .choose(new Selector.Wanted(wanted.inside(), mostOver, Double.POSITIVE_INFINITY))
+        double ceiling = like.flatMap(cutter -> SafeSpeed.of(cutter, null))
+                .map(SafeSpeed::most)
+                .orElse(Double.POSITIVE_INFINITY);
+        double set = Selector.spindle(machine)
+                .choose(new Selector.Wanted(wanted.inside(), Selector.Wanted.mostOver(tool()), ceiling))
                 .value();
         return new Table("speed", "the speeds that the machine has", Unit.RPM, Source.of(machine.source()))
                 .of("nearest to what is wanted, on " + machine.name(), set, wanted);
     }
 
-    private static Selector spindle(Machine machine) {
-        return machine.speedLeast() != null && machine.speedGreatest() != null
-                ? Selector.stepless(
-                        machine.speedLeast().inside(), machine.speedGreatest().inside())
-                : Selector.steps(machine.steps().stream().map(Typed::inside).toList());
+    /** As the plan starts from it: oil by the brush, carbide dry, clean metal, an hour of life. */
+    private Worked cuttingSpeed() {
+        double share = form() == Cutter.Form.COUNTERSINK
+                ? SpeedForCut.COUNTERSINK
+                : form() == Cutter.Form.COUNTERBORE || form() == Cutter.Form.BORING_BAR ? SpeedForCut.WIDE_EDGE : 1;
+        return SpeedForCut.of(
+                row,
+                material.group(),
+                new SpeedForCut.Conditions(
+                        SpeedForCut.KIND.of(asked.words("cutter"), share),
+                        tool() == ToolMaterial.HSS ? Cooling.BRUSHED : Cooling.DRY,
+                        false,
+                        Given.of("tool life asked", ToolLife.ASKED, Unit.MINUTE, "as the tables count on")));
     }
 
     private Worked feed(Value speed) {
-        double each = row.feedAt(asked.number("diameter"));
-        String origin = "shop/" + row.id() + "/feeds";
-        Worked wanted = mills()
-                ? SpeedAndFeed.TABLE_FEED.of(
-                        speed, teeth(), Given.of("feed per tooth", each, Unit.MM_PER_TOOTH, origin))
-                : SpeedAndFeed.AXIAL_FEED.of(speed, Given.of("feed per turn", each, Unit.MM_PER_REV, origin));
+        Worked each = feedPerEdge();
+        Worked wanted =
+                mills() ? SpeedAndFeed.TABLE_FEED.of(speed, teeth(), each) : SpeedAndFeed.AXIAL_FEED.of(speed, each);
         if (machine == null
                 || !mills()
                 || machine.x().feedGreatest() == null
@@ -175,6 +208,13 @@ final class SpeedAndFeedFigure {
                 ? wanted
                 : new Table("feed", "the feeds that the machine has", Unit.MM_PER_MIN, Source.of(machine.source()))
                         .of("the end of its range on " + machine.name(), set, wanted);
+    }
+
+    private Worked feedPerEdge() {
+        double diameter = asked.number("diameter");
+        boolean side = mills() && form().cutsLike() == Cutter.Form.END_MILL;
+        double width = side ? Math.min(asked.numberOr("width", diameter), diameter) : diameter;
+        return FeedForCut.of(row, new FeedForCut.Conditions(form(), diameter, width, asked.numberOr("stick-out", 0)));
     }
 
     private Answer secondsPerTurn(Value feed) {
@@ -197,8 +237,8 @@ final class SpeedAndFeedFigure {
             return Optional.empty();
         }
         DepthLimits limits = new DepthLimits(
-                asked, material, machine, like.orElse(null), teeth().inside(), speed.inside(), feed.inside());
-        Limits.Largest largest = Limits.largest(limits.range(), limits::at);
+                asked, row, material, machine, like.orElse(null), teeth().inside(), speed.inside(), feed.inside());
+        Limits.Largest largest = Limits.largest(limits.range(), limits::deeper);
         LimitName governing = asked.has("depth")
                 ? Limits.governing(limits.at(asked.number("depth"))).name()
                 : largest.governing().name();

@@ -11,14 +11,21 @@ import java.util.Optional;
 import setwright.quantity.DrillNames;
 import setwright.quantity.Formula;
 import setwright.quantity.Given;
+import setwright.quantity.Length;
 import setwright.quantity.Measure;
 import setwright.quantity.NamedSize;
+import setwright.quantity.Reading;
 import setwright.quantity.Source;
 import setwright.quantity.Symbol;
+import setwright.quantity.Table;
 import setwright.quantity.Unit;
+import setwright.quantity.UnitSystem;
 import setwright.quantity.Value;
+import setwright.quantity.Worked;
+import setwright.quantity.thread.OtherThreads;
 import setwright.quantity.thread.ScrewThread;
 import setwright.quantity.thread.TapDrill;
+import setwright.quantity.thread.ThreadProfile;
 import setwright.quantity.thread.Threads;
 import setwright.shop.Drill;
 
@@ -43,6 +50,25 @@ final class TapDrillFigure {
             v -> (v[0] - v[2]) / (0.68 * v[1]),
             FORMING);
 
+    private static final Source BRITISH = Source.of(
+            "computed: trade rule, 100 % of thread is twice the depth of the bolt's thread (BS 84, BS 93, from memory)");
+    private static final Symbol FULL = symbol("f", "full thread in pitches", Unit.NONE, 1.2, 1.3);
+
+    /** Before a cutting tap of Whitworth or British Association form. */
+    static final Formula BRITISH_DIAMETER = new Formula(
+            "D = d - f P q / 100",
+            symbol("D", "drill for the thread", Unit.MM, 0, 100),
+            List.of(MAJOR, PITCH, symbol("q", "percent of thread", Unit.PERCENT, 40, 100), FULL),
+            v -> v[0] - v[3] * v[1] * v[2],
+            BRITISH);
+
+    static final Formula BRITISH_ENGAGEMENT = new Formula(
+            "q = 100 (d - D) / (f P)",
+            symbol("q", "percent of thread", Unit.PERCENT, 0, 120),
+            List.of(MAJOR, PITCH, symbol("D", "drill", Unit.MM, 0.5, 100), FULL),
+            v -> (v[0] - v[2]) / (v[3] * v[1]),
+            BRITISH);
+
     static final Figure FIGURE = new Figure(
             "tap-drill",
             "Before the tap {thread} goes a drill of",
@@ -63,22 +89,85 @@ final class TapDrillFigure {
         if (stand.isEmpty()) {
             throw Refusal.of("stand", "the shop has no drills.");
         }
+        ThreadProfile profile = thread.series().profile();
         boolean cut = asked.is("tap", "cut");
-        Given major = LoadFigures.ofThread("major diameter", thread.major(), thread);
-        Given pitch = LoadFigures.ofThread("pitch", thread.pitch(), thread);
-        var exact = (cut ? TapDrill.DIAMETER : FORMING_DIAMETER).of(major, pitch, asked.value("engagement"));
+        if (!cut && profile != ThreadProfile.SIXTY_DEGREES) {
+            throw Refusal.of("tap", "the rule for forming taps is for metric and unified threads; accepted here: cut.");
+        }
+        return profile == ThreadProfile.TAPER_PIPE ? listed(thread) : worked(asked, thread, stand, cut);
+    }
+
+    private static Answered worked(Asked asked, ScrewThread thread, List<TapDrill.Drill> stand, boolean cut) {
+        Worked exact = before(thread, cut, asked.value("engagement"));
+        if (exact.inside() <= 0) {
+            throw Refusal.of("engagement", "so much thread leaves no hole; accepted: less.");
+        }
         TapDrill.Drill drill = nearest(stand, exact);
-        Given diameter = Given.of("drill", drill.diameter(), Unit.MM, drill.name());
-        var engagement = (cut ? TapDrill.ENGAGEMENT : FORMING_ENGAGEMENT).of(major, pitch, diameter);
+        Worked engagement = left(thread, cut, Given.of("drill", drill.diameter(), Unit.MM, drill.name()));
         Answered answered = Answered.of(
-                Answer.of("exact", exact, Unit.MM),
-                new Answer.Words("drill", drill.name()),
-                Answer.of("drill-diameter", drill.diameter(), Unit.MM),
-                Answer.of("engagement", engagement, Unit.PERCENT));
+                        Answer.of("exact", exact, Unit.MM),
+                        new Answer.Words("drill", drill.name()),
+                        Answer.of("drill-diameter", drill.diameter(), Unit.MM),
+                        Answer.of("engagement", engagement, Unit.PERCENT))
+                .noting(convention(thread, cut));
         return customary(thread, drill)
                 .filter(name -> cut)
                 .map(name -> answered.noting("customary before " + thread.designation() + ": " + name))
                 .orElse(answered);
+    }
+
+    private static String convention(ScrewThread thread, boolean cut) {
+        return cut
+                ? "100 % of thread is " + Input.plain(thread.series().profile().fullThread())
+                        + " P on the diameter, the trade's convention"
+                : "100 % of thread is 0.68 P on the diameter, the convention for forming taps";
+    }
+
+    /** A taper pipe thread is drilled by the table: its hole is no wider than its small end. */
+    private static Answered listed(ScrewThread thread) {
+        OtherThreads.Listed listed = OtherThreads.of(thread)
+                .orElseThrow(() -> Refusal.of("thread", "no drill is listed for " + thread.designation() + "."));
+        double mm = DrillNames.published()
+                .size(listed.drill())
+                .map(Length::mm)
+                .orElseGet(() -> new Reading(UnitSystem.INCH).inside(Measure.LENGTH, listed.drill()));
+        return Answered.of(
+                        new Answer.Nothing("exact", "mm"),
+                        new Answer.Words("drill", listed.drill()),
+                        Answer.of(
+                                "drill-diameter",
+                                new Table("drill-diameter", "drill before a taper pipe tap", Unit.MM, listed.source())
+                                        .of(thread.designation(), mm),
+                                Unit.MM),
+                        new Answer.Nothing("engagement", "%"))
+                .noting(
+                        "a taper pipe thread has no percent of thread: the drill is the customary one, without a reamer");
+    }
+
+    private static Worked before(ScrewThread thread, boolean cut, Given engagement) {
+        Given major = LoadFigures.ofThread("major diameter", thread.major(), thread);
+        Given pitch = LoadFigures.ofThread("pitch", thread.pitch(), thread);
+        if (thread.series().profile() != ThreadProfile.SIXTY_DEGREES) {
+            return BRITISH_DIAMETER.of(major, pitch, engagement, full(thread));
+        }
+        return (cut ? TapDrill.DIAMETER : FORMING_DIAMETER).of(major, pitch, engagement);
+    }
+
+    private static Worked left(ScrewThread thread, boolean cut, Given drill) {
+        Given major = LoadFigures.ofThread("major diameter", thread.major(), thread);
+        Given pitch = LoadFigures.ofThread("pitch", thread.pitch(), thread);
+        if (thread.series().profile() != ThreadProfile.SIXTY_DEGREES) {
+            return BRITISH_ENGAGEMENT.of(major, pitch, drill, full(thread));
+        }
+        return (cut ? TapDrill.ENGAGEMENT : FORMING_ENGAGEMENT).of(major, pitch, drill);
+    }
+
+    private static Given full(ScrewThread thread) {
+        return Given.of(
+                "full thread in pitches",
+                thread.series().profile().fullThread(),
+                Unit.NONE,
+                LoadFigures.spoken(thread));
     }
 
     private static TapDrill.Drill nearest(List<TapDrill.Drill> stand, Value exact) {
@@ -93,7 +182,16 @@ final class TapDrillFigure {
         return Threads.listed()
                 .row(thread)
                 .filter(row -> Math.abs(row.tapDrillDiameter() - chosen.diameter()) > 1e-6)
-                .map(row -> row.tapDrill() + (row.tapDrill().matches("[0-9.]+") ? " mm" : ""));
+                .map(row -> stamped(row.tapDrill()))
+                .or(() -> OtherThreads.of(thread)
+                        .map(OtherThreads.Listed::drill)
+                        .filter(name -> !name.isEmpty())
+                        .map(TapDrillFigure::stamped)
+                        .filter(name -> !name.equals(chosen.name())));
+    }
+
+    private static String stamped(String drill) {
+        return drill + (drill.matches("[0-9.]+") ? " mm" : "");
     }
 
     private static List<TapDrill.Drill> stand(Asked asked) {

@@ -5,6 +5,7 @@ import static setwright.figures.Input.measure;
 import static setwright.figures.Input.words;
 
 import java.util.List;
+import setwright.quantity.Formula;
 import setwright.quantity.Given;
 import setwright.quantity.Measure;
 import setwright.quantity.Source;
@@ -12,6 +13,7 @@ import setwright.quantity.Table;
 import setwright.quantity.Unit;
 import setwright.quantity.Value;
 import setwright.quantity.Worked;
+import setwright.quantity.thread.OtherThreads;
 import setwright.quantity.thread.ScrewThread;
 import setwright.quantity.thread.ThreadRow;
 import setwright.quantity.thread.Threads;
@@ -43,17 +45,41 @@ final class ThreadFigures {
         Source source = Threads.listed()
                 .row(thread)
                 .map(ThreadRow::source)
+                .or(() -> OtherThreads.of(thread).map(OtherThreads.Listed::source))
                 .orElse(Source.of("computed: the size and pitch that were typed"));
-        Worked major = new Table("major", "size of the thread", Unit.MM, source)
-                .of(thread.designation() + " " + thread.series().words(), thread.major());
-        Worked pitch = new Table("pitch", "pitch of the thread", Unit.MM, source)
-                .of(thread.designation() + " " + thread.series().words(), thread.pitch());
-        return Answered.of(
+        String row = LoadFigures.spoken(thread);
+        Worked major = new Table("major", "size of the thread", Unit.MM, source).of(row, thread.major());
+        Worked pitch = new Table("pitch", "pitch of the thread", Unit.MM, source).of(row, thread.pitch());
+        Worked middle = pitchDiameter(thread).of(major, pitch);
+        Answered answered = Answered.of(
                 Answer.of("major", major, Unit.MM),
                 Answer.of("pitch", pitch, Unit.MM),
-                Answer.of("pitch-diameter", ScrewThread.PITCH_DIAMETER.of(major, pitch), Unit.MM),
-                Answer.of("minor", ScrewThread.MINOR.of(major, pitch), Unit.MM),
-                Answer.of("stress-area", thread.stressAreaRule().of(major, pitch), Unit.MM2));
+                Answer.of("pitch-diameter", middle, Unit.MM),
+                Answer.of("minor", minor(thread, major, pitch, middle), Unit.MM),
+                thread.series().profile().hasStressArea()
+                        ? Answer.of("stress-area", thread.stressAreaRule().of(major, pitch), Unit.MM2)
+                        : new Answer.Nothing("stress-area", "mm²"));
+        return thread.series() == ScrewThread.Series.NPT
+                ? answered.noting("pitch and minor diameter at the small end; the thread tapers by 1 in 16")
+                : answered;
+    }
+
+    private static Formula pitchDiameter(ScrewThread thread) {
+        return switch (thread.series().profile()) {
+            case SIXTY_DEGREES -> ScrewThread.PITCH_DIAMETER;
+            case WHITWORTH -> ScrewThread.WHITWORTH_PITCH_DIAMETER;
+            case BRITISH_ASSOCIATION -> ScrewThread.BA_PITCH_DIAMETER;
+            case TAPER_PIPE -> ScrewThread.NPT_PITCH_DIAMETER;
+        };
+    }
+
+    private static Worked minor(ScrewThread thread, Worked major, Worked pitch, Worked middle) {
+        return switch (thread.series().profile()) {
+            case SIXTY_DEGREES -> ScrewThread.MINOR.of(major, pitch);
+            case WHITWORTH -> ScrewThread.WHITWORTH_MINOR.of(major, pitch);
+            case BRITISH_ASSOCIATION -> ScrewThread.BA_MINOR.of(major, pitch);
+            case TAPER_PIPE -> ScrewThread.NPT_MINOR.of(middle, pitch);
+        };
     }
 
     private static Figure drillDepth() {
