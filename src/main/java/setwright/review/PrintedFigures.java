@@ -91,9 +91,9 @@ final class PrintedFigures {
     }
 
     private void budget(FeatureBudget budget) {
-        value(budget.feature(), budget.worstCase());
-        value(budget.feature(), budget.rss());
-        figure(budget.feature(), "allowed", Unit.MM, budget.limit());
+        value(budget.subject(), budget.worstCase());
+        value(budget.subject(), budget.rss());
+        figure(budget.subject(), "allowed", Unit.MM, budget.limit());
     }
 
     private void time(TimePlan time) {

@@ -29,10 +29,12 @@ final class OperationEntry {
         lines.add(shown.speed(operation.speed().value().inside()) + ", " + shown.feed(operation) + ", "
                 + coolant(operation.coolant().value()));
         shown.plan().cut().operation(operation.id()).ifPresent(cut -> lines.add(cut(cut)));
+        HoleWords.of(shown, operation).ifPresent(words -> lines.addAll(words.lines()));
         shown.plan().room().operation(operation.id()).ifPresent(room -> lines.addAll(room(room)));
         if (!operation.reason().isEmpty()) {
             lines.add("set by hand: " + operation.reason());
         }
+        lines.addAll(MillWords.lines(shown, operation));
         String pencilled = pencilled();
         if (!pencilled.isEmpty()) {
             lines.add("in pencil: " + pencilled);

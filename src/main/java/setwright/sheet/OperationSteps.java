@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import setwright.drawing.HoleNumbers;
 import setwright.geometry.plane.Point2;
+import setwright.job.Divided;
 import setwright.job.DrawnOperation;
 import setwright.job.DrawnSetUp;
 import setwright.job.Operation;
@@ -172,17 +173,32 @@ final class OperationSteps {
         Optional<SetUpStage> stage = shown.plan().part().setUp(setUp.id());
         Optional<OperationStage> on = shown.plan().part().operation(operation.id());
         if (stage.isEmpty() || on.isEmpty()) {
+            round();
             return;
         }
         if (on.get().spots().isEmpty()) {
             steps.add(passes());
+            round();
             return;
         }
         HoleNumbers numbers = HoleNumbers.of(stage.get());
         Positions positions = new Positions(shown, setUp, stage.get().heights());
         for (Point2 spot : on.get().spots()) {
             steps.add(hole(numbers.at(spot), positions.both(spot)));
+            steps.addAll(trials(numbers.at(spot)));
         }
+    }
+
+    /** On from division to division, where the device divides so. */
+    private void round() {
+        shown.plan()
+                .index()
+                .operation(operation.id())
+                .filter(index -> !index.positions().isEmpty())
+                .ifPresent(index -> shown.plan().job().plan().features().stream()
+                        .filter(feature -> feature.id().equals(index.feature()))
+                        .map(Divided.class::cast)
+                        .forEach(divided -> steps.addAll(new IndexSteps(writer, divided, index).steps())));
     }
 
     private Step passes() {
@@ -204,11 +220,31 @@ final class OperationSteps {
 
     private Step hole(int number, String place) {
         writer.step("hole-" + number, Step.Kind.CUT, verb() + " hole " + number + ". " + place + ".")
-                .doing(dials() + "; lock X and Y; " + shown.feed(operation))
+                .doing(dials() + "; lock X and Y; " + shown.feed(operation)
+                        + HoleWords.of(shown, operation).map(HoleWords::act).orElse(""))
                 .checking("the place once more before the point touches; glasses on")
                 .biting(margin())
                 .inHole(number);
         return (before.isEmpty() && number == 1 ? writer.holding() : writer).written();
+    }
+
+    /** The cuts of a boring head, one after the other. */
+    private List<Step> trials(int number) {
+        List<Step> found = new ArrayList<>();
+        HoleWords.of(shown, operation)
+                .filter(words -> !words.work().trials().isEmpty())
+                .map(words -> new BoringWords(shown, operation, words.work()))
+                .ifPresent(bored -> {
+                    for (String text : bored.steps()) {
+                        int cut = found.size() + 1;
+                        found.add(writer.step("hole-" + number + "-cut-" + cut, Step.Kind.CUT, text)
+                                .doing("head set at standstill, its screw nipped; " + bored.counting())
+                                .checking("the bar clears the bore all round by hand before the spindle turns")
+                                .inHole(number)
+                                .written());
+                    }
+                });
+        return found;
     }
 
     private String verb() {

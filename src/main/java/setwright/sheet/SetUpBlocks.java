@@ -33,6 +33,8 @@ final class SetUpBlocks {
             blocks.add(new OperationEntry(shown, operation).block(number++));
         }
         stage.ifPresent(found -> holes(blocks, found));
+        shown.plan().index().setUp(setUp.id()).forEach(index -> blocks.addAll(new IndexBlocks(shown, index).blocks()));
+        blocks.addAll(new TruthBlocks(shown, setUp).blocks());
         return blocks;
     }
 

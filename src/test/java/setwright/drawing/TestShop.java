@@ -284,6 +284,7 @@ final class TestShop {
                 READ.stress("207 GPa"),
                 READ.ratio("0.0000115"),
                 null,
+                null,
                 SOURCE);
     }
 
@@ -306,6 +307,7 @@ final class TestShop {
                 READ.cuttingSpeed(speed),
                 READ.cuttingSpeed(speed),
                 List.of(new CuttingSpeed.FeedAt(mm("10"), mm(feed))),
+                null,
                 SOURCE);
     }
 

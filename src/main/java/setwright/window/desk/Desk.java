@@ -3,13 +3,18 @@ package setwright.window.desk;
 import java.time.Clock;
 import java.time.OffsetDateTime;
 import java.time.temporal.ChronoUnit;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import setwright.caution.Caution;
 import setwright.job.Job;
+import setwright.quantity.Printing;
 import setwright.shop.Shop;
+import setwright.window.model.CardModel;
 import setwright.window.model.CardPlaces;
+import setwright.window.model.Field;
+import setwright.window.model.LimitScales;
 import setwright.window.model.NextModel;
 import setwright.window.model.Planned;
 import setwright.window.model.Screen;
@@ -33,7 +38,9 @@ public final class Desk implements AutoCloseable {
     private final Consumer<Screen> show;
     private final Background background;
     private final QuickDesk quick;
+    private final RuleDesk rules;
     private final EntryDesk entry = new EntryDesk(this);
+    private final BenchDesk bench = new BenchDesk(this);
     private final Clerk clerk;
     private final Foot foot = new Foot();
 
@@ -54,6 +61,7 @@ public final class Desk implements AutoCloseable {
         this.show = show;
         this.background = new Background(deliver, this::arrived);
         this.quick = new QuickDesk(this, deliver);
+        this.rules = new RuleDesk(deliver, this::refresh);
         this.clerk = new Clerk(deliver);
     }
 
@@ -75,7 +83,7 @@ public final class Desk implements AutoCloseable {
     }
 
     public boolean busy() {
-        return background.busy() || clerk.busy() || quick.busy();
+        return background.busy() || clerk.busy() || quick.busy() || rules.busy();
     }
 
     /** What was worked out, together with the job as it is now; empty before the first result. */
@@ -203,6 +211,10 @@ public final class Desk implements AutoCloseable {
         return quick;
     }
 
+    public BenchActions bench() {
+        return bench;
+    }
+
     public EntryActions entry() {
         return entry;
     }
@@ -245,6 +257,7 @@ public final class Desk implements AutoCloseable {
 
     void refresh() {
         foot.look(session, planned());
+        rules.look(planned().map(Planned::plan), session.selection().line());
         show.accept(screen());
     }
 
@@ -253,7 +266,20 @@ public final class Desk implements AutoCloseable {
         String working = clerk.working().isEmpty() ? background.working() : clerk.working();
         return new ScreenModel(session, settings, notice)
                 .screen(planned(), new ScreenModel.Said(background.failure(), working, foot.said(settings)))
-                .with(quick.screen(), entry.screen());
+                .with(quick.screen(), entry.screen(), bench.screen())
+                .ruled(LimitScales.of(rules.rules(session.selection().line()), printing()));
+    }
+
+    /** What can be changed in the unfolded line of the card. */
+    List<Field> fieldsOfCard() {
+        return planned().map(now -> CardModel.of(now, session)).stream()
+                .flatMap(card -> card.unfolded().fields().stream())
+                .flatMap(List::stream)
+                .toList();
+    }
+
+    private Printing printing() {
+        return new Printing(session.job().plan().units());
     }
 
     Optional<Caution> currentCaution() {
@@ -264,6 +290,7 @@ public final class Desk implements AutoCloseable {
     public void close() {
         background.close();
         quick.end();
+        rules.end();
         clerk.close();
     }
 

@@ -12,5 +12,9 @@ public record Card(List<Line> lines, String chosen, Unfolded unfolded) {
         lines = List.copyOf(lines);
     }
 
+    Card ruled(List<LimitRule> rules) {
+        return new Card(lines, chosen, unfolded.ruled(rules));
+    }
+
     public static final Card EMPTY = new Card(List.of(), "", Unfolded.NOTHING);
 }

@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 import setwright.geometry.Nearest;
 import setwright.plan.cut.OperationCut;
 import setwright.plan.hold.OperationHold;
+import setwright.plan.place.Aspect;
 import setwright.plan.place.FeatureBudget;
 import setwright.plan.room.OperationRoom;
 import setwright.quantity.Band;
@@ -109,10 +110,12 @@ final class Figures {
 
     private void budget(FeatureBudget budget) {
         worked(
-                "place." + budget.feature(),
-                "Off its place",
+                "place." + budget.subject(),
+                budget.aspect() == Aspect.PLACE ? "Off its place" : Words.capital(budget.what()) + ", off",
                 budget.rss(),
-                "of " + length(budget.limit()) + "; most by " + budget.largest());
+                "of " + length(budget.limit()) + "; most by " + budget.largest()
+                        + (budget.halvedBy().isEmpty() ? "" : ", halved by " + budget.halvedBy())
+                        + (budget.opinion().isEmpty() ? "" : "; " + budget.opinion()));
     }
 
     private String band(@Nullable Band band) {

@@ -128,7 +128,7 @@ public final class ReviewModel {
         return planned.plan().place().budgets().stream()
                 .map(budget -> new Review.Item(
                         Badge.NONE,
-                        Words.capital(budget.feature()) + ": "
+                        Words.capital(budget.what()) + ": "
                                 + planned.printing().of(budget.rss()) + " root-sum-square, "
                                 + planned.printing().of(budget.worstCase()) + " worst case",
                         "of " + planned.printing().of(Measure.LENGTH, budget.limit()) + "; most by " + budget.largest(),

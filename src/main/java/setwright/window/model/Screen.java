@@ -16,6 +16,7 @@ import setwright.window.state.Way;
  * @param redo name of the step that redo does again; empty where there is none
  * @param quick the quick check; closed while nobody asks
  * @param entry the page of drawing notes; closed while none are entered
+ * @param bench a bench figure that is asked for; closed while none is
  * @param person name offered for signatures
  */
 public record Screen(
@@ -34,14 +35,37 @@ public record Screen(
         String redo,
         String person,
         Quick quick,
-        EntryPage entry) {
+        EntryPage entry,
+        BenchPage bench) {
     public Screen {
         route = List.copyOf(route);
     }
 
-    public Screen with(Quick asked, EntryPage entered) {
+    public Screen with(Quick asked, EntryPage entered, BenchPage bench) {
         return new Screen(
-                title, way, head, route, card, next, walk, review, at, plan, notice, undo, redo, person, asked,
-                entered);
+                title, way, head, route, card, next, walk, review, at, plan, notice, undo, redo, person, asked, entered,
+                bench);
+    }
+
+    /** The same with what was found of the limits of the unfolded line. */
+    public Screen ruled(List<LimitRule> rules) {
+        return new Screen(
+                title,
+                way,
+                head,
+                route,
+                card.ruled(rules),
+                next,
+                walk,
+                review,
+                at,
+                plan,
+                notice,
+                undo,
+                redo,
+                person,
+                quick,
+                entry,
+                bench);
     }
 }

@@ -52,7 +52,8 @@ public final class ScreenModel {
                 session.document().history().redoStep().orElse(""),
                 settings.person(),
                 Quick.CLOSED,
-                EntryPage.CLOSED);
+                EntryPage.CLOSED,
+                BenchPage.CLOSED);
     }
 
     private static Head head(Optional<Planned> planned, String failure, String working) {

@@ -27,6 +27,11 @@ public record Unfolded(
         figures = List.copyOf(figures);
     }
 
+    /** The same with what was found of its limits meanwhile. */
+    Unfolded ruled(List<LimitRule> found) {
+        return new Unfolded(fields, complaint, more, limits, found, figures);
+    }
+
     /** The rule of a field, else the first. */
     public Optional<LimitRule> rule(String field) {
         return rules.stream()

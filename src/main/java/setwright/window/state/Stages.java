@@ -15,7 +15,10 @@ import setwright.plan.Plan;
 import setwright.plan.Planner;
 import setwright.shop.Shop;
 
-/** The two stages of working a job out: plan and cautions at once, then what would mend the open ones, worst first. */
+/**
+ * The two stages of working a job out: plan and cautions at once; then what takes longer, and what would mend the open
+ * cautions, worst first.
+ */
 public final class Stages {
     private Stages() {}
 
@@ -35,11 +38,17 @@ public final class Stages {
         Findings findings = Judge.judge(plan);
         Evaluated evaluated = new Evaluated(plan, findings);
         publish.accept(evaluated);
+        Plan settled = plan.settled(wish.before);
+        if (settled != plan) {
+            findings = Judge.judge(settled);
+            evaluated = new Evaluated(settled, findings);
+            publish.accept(evaluated);
+        }
         List<Caution> open = worthMending(findings);
         for (int i = 0; i < open.size(); i++) {
             Caution caution = open.get(i);
             progress.at("trying what would mend it", i, open.size());
-            List<Remedy> tried = Remedies.tried(plan, findings, caution, wish.shop, progress::cancelled);
+            List<Remedy> tried = Remedies.tried(settled, findings, caution, wish.shop, progress::cancelled);
             if (progress.cancelled()) {
                 throw new CancellationException("a newer state is wanted");
             }

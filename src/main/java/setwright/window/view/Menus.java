@@ -109,6 +109,7 @@ final class Menus extends JMenuBar {
         JMenuItem caution =
                 item(view, "view.next", "Next caution", "F4", () -> desk.next().open());
         item(view, "view.quick", "Quick check", "F9", () -> desk.quick().open());
+        item(view, "view.figures", "Bench figures", "F5", () -> desk.bench().open());
         view.addSeparator();
         item(view, "view.units", "Inch or metric", "ctrl U", desk::units);
         item(view, "view.look", "Next look", "F11", () -> frame.putOn(Look.now().next()));

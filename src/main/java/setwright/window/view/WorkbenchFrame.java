@@ -14,7 +14,6 @@ import setwright.window.desk.Desk;
 import setwright.window.look.Look;
 import setwright.window.look.Palette;
 import setwright.window.look.WindowIcon;
-import setwright.window.model.Quick;
 import setwright.window.model.Screen;
 import setwright.window.state.Notice;
 import setwright.window.state.Way;
@@ -22,6 +21,7 @@ import setwright.window.view.bench.BenchPanel;
 import setwright.window.view.card.CardView;
 import setwright.window.view.card.OperationOrder;
 import setwright.window.view.entry.EntryView;
+import setwright.window.view.figure.BenchFiguresView;
 import setwright.window.view.head.HeadView;
 import setwright.window.view.next.NextLineView;
 import setwright.window.view.next.NextPage;
@@ -54,6 +54,7 @@ public final class WorkbenchFrame extends JFrame {
     private final WalkView walk;
     private final EntryView entry;
     private final QuickView quick;
+    private final BenchFiguresView figures;
     private final CardLayout pages = new CardLayout();
     private final JPanel whole = new JPanel(pages);
     private final CardLayout ways = new CardLayout();
@@ -61,7 +62,7 @@ public final class WorkbenchFrame extends JFrame {
     private final JPanel column = new JPanel(new BorderLayout());
     private final Menus menus;
     private Way way = Way.PLAN;
-    private boolean asking;
+    private String asking = "job";
 
     public WorkbenchFrame(Desk desk) {
         this.desk = desk;
@@ -79,6 +80,7 @@ public final class WorkbenchFrame extends JFrame {
         walk = new WalkView(desk.walk());
         entry = new EntryView(desk.entry());
         quick = new QuickView(desk.quick(), this::keepQuick);
+        figures = new BenchFiguresView(desk.bench());
         menus = new Menus(desk, this);
         setJMenuBar(menus);
         lay();
@@ -121,6 +123,7 @@ public final class WorkbenchFrame extends JFrame {
         all.add(nextLine, "wmin 0");
         whole.add(all, "job");
         whole.add(quick, "quick");
+        whole.add(figures, "figures");
         setContentPane(whole);
     }
 
@@ -149,7 +152,7 @@ public final class WorkbenchFrame extends JFrame {
         walk.show(screen.walk(), screen.plan());
         menus.show(screen);
         go(screen.way());
-        ask(screen.quick());
+        ask(screen);
         column.setBorder(javax.swing.BorderFactory.createMatteBorder(
                 0, 1, 0, 0, Palette.now().rule()));
     }
@@ -179,18 +182,20 @@ public final class WorkbenchFrame extends JFrame {
         }
     }
 
-    /** The quick check lies over everything while it is open. */
-    private void ask(Quick shown) {
-        quick.show(shown);
-        if (shown.open() == asking) {
+    /** The quick check or a bench figure lies over everything while it is open. */
+    private void ask(Screen screen) {
+        quick.show(screen.quick());
+        figures.show(screen.bench());
+        String shown = screen.bench().open() ? "figures" : screen.quick().open() ? "quick" : "job";
+        if (shown.equals(asking)) {
             return;
         }
-        asking = shown.open();
-        pages.show(whole, asking ? "quick" : "job");
-        if (asking) {
-            quick.takeKeyboard();
-        } else {
-            keyboardToPage();
+        asking = shown;
+        pages.show(whole, shown);
+        switch (shown) {
+            case "figures" -> figures.takeKeyboard();
+            case "quick" -> quick.takeKeyboard();
+            default -> keyboardToPage();
         }
     }
 
@@ -265,6 +270,7 @@ public final class WorkbenchFrame extends JFrame {
                                 "F3 goes to the bench; there left and right wind the cutter along, T goes to the tightest place, S adds the end view, + - 0 larger, smaller, fit",
                                 "Ctrl+N begins a new job: the size, then notes as they stand on the drawing, one a line; F7 adds notes to the open job; Ctrl+Shift+N is the same job again, for another quantity",
                                 "F9 opens the quick check from anywhere: nine fields, answers as they are typed; Esc leads back",
+                                "F5 opens the bench figures: type what is asked for, Enter, then what is known; Esc leads back",
                                 "F4 opens the next caution; then 1, 2 or 3 takes a remedy, Esc closes it",
                                 "Ctrl+Z and Ctrl+Y undo and redo, without limit",
                                 "F11: paper, night or as printed; Ctrl+U: inch or metric; Ctrl+1, 2, 3: plan, walk through, review",

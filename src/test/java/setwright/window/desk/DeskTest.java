@@ -13,6 +13,7 @@ import setwright.job.Standing;
 import setwright.window.model.Badge;
 import setwright.window.model.Field;
 import setwright.window.model.Figure;
+import setwright.window.model.LimitRule;
 import setwright.window.model.Line;
 import setwright.window.model.Screen;
 import setwright.window.state.Selection;
@@ -74,6 +75,25 @@ class DeskTest {
                 .extracting(Figure::key)
                 .contains("power", "torque", "thrust", "hold", "quill");
         assertThat(desk.screen().card().unfolded().figures()).hasSizeLessThanOrEqualTo(9);
+    }
+
+    @Test
+    void where_the_limits_of_the_unfolded_line_bind_is_found_in_the_background() {
+        unfold("Face the top");
+
+        LimitRule depth = test.when(screen -> !screen.card().unfolded().rules().isEmpty())
+                .card()
+                .unfolded()
+                .rule("depth")
+                .orElseThrow();
+
+        assertThat(depth.key()).isEqualTo("depth");
+        assertThat(depth.broken()).isFalse();
+        assertThat(depth.pins())
+                .isNotEmpty()
+                .allSatisfy(
+                        pin -> assertThat(pin.at()).isGreaterThan(depth.now()).isLessThan(depth.end()));
+        assertThat(depth.spoken()).startsWith("depth ").contains(" binds at ");
     }
 
     @Test

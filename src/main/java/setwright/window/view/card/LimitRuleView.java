@@ -8,14 +8,14 @@ import java.awt.Graphics2D;
 import java.awt.Polygon;
 import java.util.ArrayList;
 import java.util.List;
-import javax.swing.JComponent;
+import javax.swing.JPanel;
 import org.jspecify.annotations.Nullable;
 import setwright.window.look.Palette;
 import setwright.window.look.Written;
 import setwright.window.model.LimitRule;
 
 /** A ruler for the choice that has the keyboard: where it stands, and where each limit would bind. */
-final class LimitRuleView extends JComponent {
+final class LimitRuleView extends JPanel {
     private static final long serialVersionUID = 1L;
     private static final int LEFT = 14;
     private static final int RIGHT = 16;
@@ -27,6 +27,7 @@ final class LimitRuleView extends JComponent {
 
     LimitRuleView() {
         setName("limit-rule");
+        setOpaque(false);
     }
 
     void show(@Nullable LimitRule shown) {
@@ -34,13 +35,16 @@ final class LimitRuleView extends JComponent {
         setVisible(shown != null && !shown.pins().isEmpty());
         getAccessibleContext().setAccessibleName(shown == null ? "" : "Limits of the " + shown.name());
         getAccessibleContext().setAccessibleDescription(shown == null ? "" : shown.spoken());
+        revalidate();
         repaint();
     }
 
     @Override
     public Dimension getPreferredSize() {
         FontMetrics metrics = getFontMetrics(getFont());
-        return new Dimension(100, (ROWS + 1) * metrics.getHeight() + PIN + 8);
+        LimitRule shown = rule;
+        int rows = shown == null ? 1 : Math.min(ROWS, shown.pins().size());
+        return new Dimension(100, (rows + 1) * metrics.getHeight() + PIN + 8);
     }
 
     @Override
