@@ -5,6 +5,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import setwright.geometry.Nearest;
 import setwright.plan.cut.OperationCut;
+import setwright.plan.cut.SurfaceLeft;
 import setwright.plan.hold.OperationHold;
 import setwright.plan.place.Aspect;
 import setwright.plan.place.FeatureBudget;
@@ -78,6 +79,9 @@ final class Figures {
         worked("peakForce", "", cut.peakForce(), "");
         worked("thrust", "", cut.thrust(), "");
         worked("deflection", "", cut.deflection(), band(cut.deflectionBand()));
+        for (SurfaceLeft left : cut.surfaces()) {
+            worked(left.surface().name(), "Left on the " + left.surface().words(), left.normal(), band(left.band()));
+        }
     }
 
     private void hold(String name, OperationHold hold, String said) {

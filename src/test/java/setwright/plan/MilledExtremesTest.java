@@ -1,0 +1,54 @@
+package setwright.plan;
+
+import static java.util.Objects.requireNonNull;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.api.Test;
+import setwright.plan.cut.MilledExtremes;
+import setwright.plan.cut.OperationCut;
+import setwright.plan.cut.SecondOpinion;
+
+/** What the open slot in the aluminium block comes to where it goes worse than nominal, on paper. */
+class MilledExtremesTest {
+    private final MilledBlock block = new MilledBlock();
+
+    private OperationCut slot() {
+        block.stage("slot1-slot", AluminiumBlock.openSlot());
+        return block.cut("slot1-slot");
+    }
+
+    /** Two teeth, fz 0.06: one takes 0.06 and the whole run-out, total indicated, more, at most 0.12. */
+    @Test
+    void one_of_two_teeth_takes_its_feed_and_the_run_out_of_the_holder() {
+        MilledExtremes beyond = requireNonNull(slot().extremes());
+
+        assertThat(beyond.chip().inside()).isCloseTo(0.06, within(0.0005));
+        assertThat(beyond.runOut().inside()).isPositive();
+        assertThat(beyond.chipRunningOut().inside())
+                .isCloseTo(
+                        Math.min(0.12, beyond.chip().inside() + beyond.runOut().inside()), within(1e-6));
+        assertThat(beyond.forceRunningOut().inside())
+                .isGreaterThan(requireNonNull(slot().peakForce()).inside());
+    }
+
+    /** 304 W by kc, a worn edge 1.3 times that. */
+    @Test
+    void the_band_of_power_reaches_to_a_worn_edge_and_holds_every_published_way_that_lies_apart() {
+        OperationCut cut = slot();
+        MilledExtremes beyond = requireNonNull(cut.extremes());
+
+        assertThat(beyond.power().expected()).isCloseTo(304, within(12.0));
+        assertThat(beyond.power().high()).isGreaterThanOrEqualTo(1.3 * 292);
+        assertThat(cut.opinions()).allSatisfy(opinion -> {
+            if (opinion.ours().equals(cut.power()) && opinion.apart()) {
+                assertThat(opinion.other().inside())
+                        .isBetween(beyond.power().low(), beyond.power().high());
+            }
+        });
+        assertThat(cut.powerBand().isPresent())
+                .isEqualTo(cut.opinions().stream()
+                        .filter(opinion -> opinion.ours().equals(cut.power()))
+                        .anyMatch(SecondOpinion::apart));
+    }
+}
