@@ -43,8 +43,24 @@ public record SafeSpeed(String device, double most, boolean confirmed) {
 
     private static Optional<SafeSpeed> farOut(Holder holder) {
         HeadDial head = holder.head();
-        Typed<SpindleSpeed> slow = head == null ? null : head.fastestOffset();
-        return slow == null ? Optional.empty() : Optional.of(new SafeSpeed(holder.name(), slow.inside(), true));
+        return head == null ? Optional.empty() : offset(holder, head.travel().inside());
+    }
+
+    /**
+     * A boring head between its speed in the middle and that with the slide all the way out, in proportion (common practice).
+     *
+     * @param out how far the slide stands out of the middle, mm
+     */
+    public static Optional<SafeSpeed> offset(Holder holder, double out) {
+        HeadDial head = holder.head();
+        Typed<SpindleSpeed> centred = holder.fastest();
+        Typed<SpindleSpeed> farthest = head == null ? null : head.fastestOffset();
+        if (head == null || centred == null || farthest == null) {
+            return Optional.empty();
+        }
+        double share = Math.min(1, out / head.travel().inside());
+        double most = centred.inside() - share * (centred.inside() - farthest.inside());
+        return Optional.of(new SafeSpeed(holder.name() + " out of the middle", most, true));
     }
 
     private static Optional<SafeSpeed> of(Holder holder) {

@@ -33,11 +33,6 @@ public final class BarLeft {
             a -> sprung(a[0], a[1]),
             Source.of("computed: the force goes with the depth"));
 
-    /** Longest bar that is called steady, in bar diameters: two tool pages say 4 for steel; from memory 6 for carbide. */
-    public static double steady(double modulus) {
-        return modulus > 2 * ToolMaterials.STEEL ? 6 : 4;
-    }
-
     private BarLeft() {}
 
     /** Mm on the radius; the bore comes small by twice that. */

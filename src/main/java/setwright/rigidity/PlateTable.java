@@ -49,9 +49,6 @@ public enum PlateTable {
 
     private static final String ELEMENTS = "computed: plate elements of 12 degrees of freedom, checked against Roark";
 
-    /** Of a wide plate that stands out, the force at its free corner. */
-    public static final double CORNER = 0.416;
-
     private final Table table;
     private final boolean narrows;
     private final double[] ratios;

@@ -15,11 +15,8 @@ import setwright.caution.Severity;
 import setwright.cutting.SafeSpeed;
 import setwright.plan.Plan;
 import setwright.quantity.Measure;
-import setwright.quantity.SpindleSpeed;
-import setwright.quantity.Typed;
 import setwright.quantity.Unit;
 import setwright.shop.Cutter;
-import setwright.shop.HeadDial;
 import setwright.shop.Holder;
 
 /** A device or a cutter that turns faster than it may. */
@@ -46,18 +43,9 @@ public final class TooFastForTool implements Check {
                 .orElse(Finding.HOLDS);
     }
 
-    /** A boring head between its speed in the middle and that with the slide all the way out. */
     private static Stream<SafeSpeed> offset(Operations.In in) {
-        Holder holder = in.holderRow().orElseThrow();
-        HeadDial head = holder.head();
-        Typed<SpindleSpeed> centred = holder.fastest();
-        if (head == null || centred == null || head.fastestOffset() == null) {
-            return Stream.of();
-        }
-        double lost = centred.inside() - head.fastestOffset().inside();
-        return Bored.of(in).stream()
-                .map(bored -> Math.min(1, bored.offset() / head.travel().inside()))
-                .map(out -> new SafeSpeed(holder.name() + " out of the middle", centred.inside() - out * lost, true));
+        Holder head = in.holderRow().orElseThrow();
+        return Bored.of(in).stream().flatMap(bored -> SafeSpeed.offset(head, bored.offset()).stream());
     }
 
     private Finding judged(Operations.In in, SafeSpeed bound) {

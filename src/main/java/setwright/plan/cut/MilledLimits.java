@@ -43,7 +43,7 @@ record MilledLimits(
                         LimitName.TOOL_SPRING, Math.abs(spring.leaves().inside()) / half)));
         limits.add(new Limit(LimitName.TOOL_BREAKAGE, spring.breakage()));
         chatter().ifPresent(limits::add);
-        holder().flatMap(MilledLimits::grip).ifPresent(grip -> shank(grip, limits));
+        holder().flatMap(ShankHold::of).ifPresent(grip -> shank(grip, limits));
         limits.sort(Comparator.comparingDouble(Limit::used).reversed().thenComparing(Limit::name));
         return limits;
     }
@@ -80,14 +80,6 @@ record MilledLimits(
                 ShankGrip.slipTorque(grip.low(), question.cutter().shank().inside());
         limits.add(new Limit(LimitName.SHANK_GRIP, load.peakTorque() / slips));
         limits.add(new Limit(LimitName.SHANK_PULL_OUT, Math.max(0, load.mean().axial()) / grip.low()));
-    }
-
-    private static Optional<Band> grip(Holder holder) {
-        return switch (holder.style()) {
-            case SPINDLE_COLLET -> Optional.of(ShankGrip.r8Collet());
-            case COLLET_CHUCK -> Optional.of(ShankGrip.colletChuck());
-            default -> Optional.empty();
-        };
     }
 
     /** The finest that the walls are asked, mm. */

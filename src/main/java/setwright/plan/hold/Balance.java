@@ -20,7 +20,8 @@ import setwright.quantity.Value;
  * @param given what presses, for the working
  */
 record Balance(FrictionBalance expected, FrictionBalance pessimistic, Value given) {
-    private static final double GRAVITY = 9.80665;
+    /** Standard acceleration of fall, m/s²: newtons from kilograms. */
+    static final double GRAVITY = 9.80665;
 
     static Balance of(Function<Outlook, Grip> grips, Value given) {
         return new Balance(

@@ -26,7 +26,6 @@ import setwright.shop.Vise;
 
 /** The balance of a device on the table under its own bolts: the corners of its base rub, bolts and weight press. */
 record DeviceBalance(FrictionBalance expected, FrictionBalance pessimistic, Value given) {
-    private static final double GRAVITY = 9.80665;
     private static final String TABLE = "friction-cast-iron-on-cast-iron";
 
     static Optional<DeviceBalance> of(DrawnSetUp setUp, SetUpStage stage, Rows rows) {
@@ -47,7 +46,7 @@ record DeviceBalance(FrictionBalance expected, FrictionBalance pessimistic, Valu
 
     private static DeviceBalance bolted(String id, Vise vise, Box base, SetUpStage stage, Rows rows) {
         Friction friction = rows.friction(TABLE).map(Friction::of).orElse(DeviceBolts.ON_TABLE);
-        double weight = GRAVITY
+        double weight = Balance.GRAVITY
                 * (vise.mass().inside()
                         + stage.start().bulk().volume()
                                 * rows.material().density().inside());

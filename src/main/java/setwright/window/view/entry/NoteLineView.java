@@ -14,6 +14,7 @@ import setwright.window.desk.EntryActions;
 import setwright.window.look.Palette;
 import setwright.window.model.EntryPage;
 import setwright.window.view.part.Keys;
+import setwright.window.view.part.PlainField;
 import setwright.window.view.part.WrappingText;
 
 /** The line that is typed, its sentence, the one blank that is asked, and the readings that are offered. */

@@ -15,13 +15,14 @@ import setwright.window.model.Field;
 import setwright.window.view.card.FieldBox;
 import setwright.window.view.card.Onward;
 import setwright.window.view.part.Keys;
+import setwright.window.view.part.PlainField;
 
 /** A search over all bench figures; the chosen one as fields, its answers beside them as they are typed. */
 public final class BenchFiguresView extends JPanel {
     private static final long serialVersionUID = 1L;
 
     private final transient BenchActions actions;
-    private final SearchField search;
+    private final PlainField search;
     private final FoundView found;
     private final JPanel blanks = new JPanel(new MigLayout("fillx, insets 0, gap 0 8, wrap 1", "[grow, fill]", ""));
     private final AnswerView answers = new AnswerView();
@@ -39,7 +40,8 @@ public final class BenchFiguresView extends JPanel {
                 "[28!][grow, top][28!]"));
         this.actions = actions;
         setName("figures");
-        search = new SearchField(actions);
+        search = new PlainField("figures.search", actions::search, () -> actions.choose(""));
+        search.getAccessibleContext().setAccessibleName("Bench figure");
         found = new FoundView(actions::choose);
         blanks.setOpaque(false);
         uses.setOpaque(false);

@@ -1,4 +1,4 @@
-package setwright.window.view.entry;
+package setwright.window.view.part;
 
 import java.awt.Color;
 import java.awt.event.FocusAdapter;
@@ -11,14 +11,14 @@ import javax.swing.event.DocumentListener;
 import setwright.window.look.Palette;
 
 /** A line of text that is told on with every letter; Enter takes it. */
-final class PlainField extends JTextField {
+public final class PlainField extends JTextField {
     private static final long serialVersionUID = 1L;
 
     private final transient Consumer<String> typed;
     private boolean showing;
     private boolean telling;
 
-    PlainField(String name, Consumer<String> typed, Runnable enter) {
+    public PlainField(String name, Consumer<String> typed, Runnable enter) {
         this.typed = typed;
         setName(name);
         setBorder(BorderFactory.createMatteBorder(0, 0, 1, 0, Palette.now().ink()));
@@ -69,7 +69,7 @@ final class PlainField extends JTextField {
     }
 
     /** While it tells what was typed, nothing is written over it. */
-    void write(String text) {
+    public void write(String text) {
         if (!telling && !getText().equals(text)) {
             showing = true;
             setText(text);
