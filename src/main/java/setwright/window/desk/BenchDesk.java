@@ -4,6 +4,7 @@ import java.util.List;
 import setwright.window.model.BenchModel;
 import setwright.window.model.BenchPage;
 import setwright.window.model.Field;
+import setwright.window.model.Sought;
 import setwright.window.state.BenchQuestion;
 
 /** Bench figures, asked beside the job. */
@@ -45,7 +46,10 @@ final class BenchDesk implements BenchActions {
 
     @Override
     public void search(String text) {
-        go(question.searching(text));
+        BenchQuestion next = question.searching(text);
+        go(Sought.of(text, question.recent())
+                .map(sought -> next.filled(sought.figure(), sought.typed()))
+                .orElse(next));
     }
 
     @Override

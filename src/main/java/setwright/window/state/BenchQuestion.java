@@ -39,6 +39,11 @@ public record BenchQuestion(
         return new BenchQuestion(open, text, "", Map.of(), recent);
     }
 
+    /** The search itself named the figure and what stands in its blanks. */
+    public BenchQuestion filled(String name, Map<String, String> blanks) {
+        return new BenchQuestion(open, search, name, blanks, recent);
+    }
+
     /** What was typed for it before stands in its blanks still. */
     public BenchQuestion choosing(String name) {
         List<String> names = new ArrayList<>(recent);

@@ -71,6 +71,31 @@ class BenchDeskTest {
         assertThat(keys).isLessThanOrEqualTo(figure.equals("gauge-stack") ? 20 : FEW_KEYS);
     }
 
+    @ParameterizedTest
+    @CsvSource({
+        "tap drill M6, tap-drill, drill, 5 mm",
+        "spindle speed 30 12, spindle-speed, speed, 796",
+        "fit 25 H7, fit, upper, 21",
+        "sine bar 30 100, sine-bar, height, 50"
+    })
+    void what_follows_the_name_stands_in_the_blanks(String search, String figure, String answer, String wanted) {
+        test.desk().bench().search(search);
+
+        assertThat(page().figure()).isEqualTo(figure);
+        assertThat(page().answers()).anySatisfy(each -> {
+            assertThat(each.name()).isEqualTo(answer);
+            assertThat(each.printed()).contains(wanted);
+        });
+    }
+
+    @Test
+    void more_values_than_blanks_are_no_question() {
+        test.desk().bench().search("spindle speed 1 2 3 4 5 6");
+
+        assertThat(page().figure()).isEmpty();
+        assertThat(page().found()).isEmpty();
+    }
+
     @Test
     void every_figure_is_found_by_its_name() {
         for (Figure figure : Figures.all()) {

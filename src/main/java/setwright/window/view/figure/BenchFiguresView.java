@@ -40,7 +40,7 @@ public final class BenchFiguresView extends JPanel {
                 "[28!][grow, top][28!]"));
         this.actions = actions;
         setName("figures");
-        search = new PlainField("figures.search", actions::search, () -> actions.choose(""));
+        search = new PlainField("figures.search", actions::search, this::chosen);
         search.getAccessibleContext().setAccessibleName("Bench figure");
         found = new FoundView(actions::choose);
         blanks.setOpaque(false);
@@ -87,9 +87,15 @@ public final class BenchFiguresView extends JPanel {
         answers.show(shown);
         offer(shown.uses());
         copy.setEnabled(!shown.answers().isEmpty());
-        if (other) {
+        if (other && !search.isFocusOwner()) {
             takeKeyboard();
         }
+    }
+
+    /** Whoever types on in the search keeps it; Enter leads to the blanks. */
+    private void chosen() {
+        actions.choose("");
+        takeKeyboard();
     }
 
     private void build(List<Field> shown) {
