@@ -26,9 +26,11 @@ import setwright.job.Tilt;
 import setwright.job.ViseHolding;
 import setwright.quantity.Length;
 import setwright.quantity.Typed;
+import setwright.shop.Adhesive;
 import setwright.shop.Axis;
 import setwright.shop.Cutter;
 import setwright.shop.CuttingSpeed;
+import setwright.shop.EdgeClamp;
 import setwright.shop.EndMill;
 import setwright.shop.FaceMill;
 import setwright.shop.FrictionPair;
@@ -38,11 +40,15 @@ import setwright.shop.Kept;
 import setwright.shop.LinearEdge;
 import setwright.shop.Machine;
 import setwright.shop.MachineTable;
+import setwright.shop.Mandrel;
 import setwright.shop.Reamer;
 import setwright.shop.StiffnessBand;
+import setwright.shop.Tailstock;
 import setwright.shop.Tap;
 import setwright.shop.TiltBand;
+import setwright.shop.VeeJaws;
 import setwright.shop.Vise;
+import setwright.shop.WorkChuck;
 
 /** Which numbers may be negative or zero, how large counts may be, and which numbers rise from one to the next. */
 final class NumberRules {
@@ -66,7 +72,7 @@ final class NumberRules {
             Component.of(StopAt.class, "along"));
 
     static final List<Component> ZERO_OR_MORE = all(
-            Component.of(ViseHolding.class, "parallelInset"),
+            Component.of(ViseHolding.class, "jawCutDepth", "parallelInset", "apart"),
             Component.of(TableHolding.class, "packingHeight"),
             Component.of(RoughBody.TouchPoint.class, "below"),
             Component.of(Axis.class, "backlash"),
@@ -77,6 +83,7 @@ final class NumberRules {
             Component.of(Reamer.class, "bevel"),
             Component.of(Holder.class, "projection", "runOutLow", "runOutHigh"),
             Component.of(Operation.class, "finish"),
+            Component.of(EdgeClamp.class, "down"),
             Component.of(HandTime.class, "time"));
 
     static final List<Range> RANGES = List.of(
@@ -91,10 +98,12 @@ final class NumberRules {
             new Range(Marks.class, "longEvery", 1, 10_000),
             new Range(Marks.class, "middleEvery", 1, 10_000),
             new Range(ViseHolding.class, "parts", 1, 50),
+            new Range(ViseHolding.class, "vises", 1, 8),
             new Range(JobRecord.Tick.class, "part", 1, 100_000),
             new Range(JobRecord.ReadingTaken.class, "part", 1, 100_000),
             new Range(Kept.class, "owned", Kept.NOT_COUNTED, 100_000),
             new Range(MachineTable.class, "slots", 0, 100),
+            new Range(WorkChuck.class, "jaws", 2, 8),
             new Range(Cutter.class, "teeth", 1, 200),
             new Range(Tap.class, "leadThreads", 1, 100));
 
@@ -104,7 +113,15 @@ final class NumberRules {
             Component.of(TiltBand.class, "low", "expected", "high"),
             Component.of(FrictionPair.class, "pessimistic", "expected", "high"),
             Component.of(Vise.class, "snug", "firm", "hard"),
+            Component.of(Adhesive.class, "shearLow", "shear"),
+            Component.of(Adhesive.class, "pullLow", "pull"),
+            Component.of(WorkChuck.class, "gripLow", "grip"),
+            Component.of(WorkChuck.class, "least", "greatest"),
+            Component.of(Tailstock.class, "centreLow", "centreHigh"),
+            Component.of(Mandrel.class, "least", "greatest"),
+            Component.of(Mandrel.class, "torqueLow", "torque"),
             Component.of(Vise.class, "openingInboard", "openingOutboard"),
+            Component.of(VeeJaws.class, "least", "greatest"),
             Component.of(Holder.class, "shankLeast", "shankGreatest"),
             Component.of(Holder.class, "runOutLow", "runOutHigh"),
             Component.of(Machine.class, "noseLow", "noseHigh"),

@@ -27,16 +27,18 @@ import setwright.shop.CuttingSpeed;
 import setwright.shop.Holder;
 import setwright.shop.Machine;
 import setwright.shop.Material;
+import setwright.shop.OtherJaws;
 import setwright.shop.Owned;
 import setwright.shop.Parallels;
 import setwright.shop.Shop;
 import setwright.shop.ShopRow;
-import setwright.shop.SoftJaws;
 import setwright.shop.Stop;
-import setwright.shop.Strap;
 import setwright.shop.Stud;
+import setwright.shop.TableClamp;
+import setwright.shop.Tailstock;
 import setwright.shop.TapTest;
 import setwright.shop.Vise;
+import setwright.shop.Washer;
 
 /** Every id is there once, and every id that is named is there and names the right kind of thing. */
 final class References {
@@ -58,11 +60,20 @@ final class References {
                     "set of parallels",
                     ViseHolding.NONE),
             new Reference(
-                    new Component(ViseHolding.class, "jaws"), SoftJaws.class, "pair of soft jaws", ViseHolding.NONE),
+                    new Component(ViseHolding.class, "jaws"), OtherJaws.class, "pair of other jaws", ViseHolding.NONE),
             new Reference(new Component(TableHolding.class, "packing"), Owned.class, "packing", ViseHolding.NONE),
             new Reference(new Component(DeviceHolding.class, "device"), Owned.class, "device", ""),
-            new Reference(new Component(Strapping.class, "strap"), Strap.class, "strap", ""),
+            new Reference(
+                    new Component(Strapping.class, "strap"), TableClamp.class, "strap or edge clamp", ViseHolding.NONE),
+            new Reference(new Component(DeviceHolding.class, "vise"), Vise.class, "vise", ViseHolding.NONE),
+            new Reference(
+                    new Component(DeviceHolding.class, "gear"),
+                    Owned.class,
+                    "tape, glue, chuck, mandrel or board",
+                    ViseHolding.NONE),
+            new Reference(new Component(DeviceHolding.class, "tail"), Tailstock.class, "tailstock", ViseHolding.NONE),
             new Reference(new Component(Strapping.class, "stud"), Stud.class, "set of studs", ""),
+            new Reference(new Component(Strapping.class, "washer"), Washer.class, "washer", ViseHolding.NONE),
             new Reference(new Component(StopAt.class, "stop"), Stop.class, "stop", ViseHolding.NONE),
             new Reference(new Component(MachineAsItStands.class, "machine"), Machine.class, "machine", ""),
             new Reference(new Component(MachineAsItStands.class, "clockedIn"), Owned.class, "device", ""),

@@ -1,11 +1,13 @@
 package setwright.file;
 
+import setwright.shop.Adhesive;
 import setwright.shop.AngleBlocks;
 import setwright.shop.AnglePlate;
 import setwright.shop.ColletBlock;
 import setwright.shop.Cutter;
 import setwright.shop.CuttingSpeed;
 import setwright.shop.DividingHead;
+import setwright.shop.EdgeClamp;
 import setwright.shop.FixturePlate;
 import setwright.shop.FrictionPair;
 import setwright.shop.HandTime;
@@ -14,7 +16,9 @@ import setwright.shop.Jack;
 import setwright.shop.JointSpring;
 import setwright.shop.Machine;
 import setwright.shop.MagneticChuck;
+import setwright.shop.Mandrel;
 import setwright.shop.Material;
+import setwright.shop.Nut;
 import setwright.shop.Parallels;
 import setwright.shop.RotaryTable;
 import setwright.shop.SetUpBlocks;
@@ -25,9 +29,13 @@ import setwright.shop.Stop;
 import setwright.shop.Strap;
 import setwright.shop.Stud;
 import setwright.shop.TNut;
+import setwright.shop.Tailstock;
 import setwright.shop.TapTest;
 import setwright.shop.VBlocks;
+import setwright.shop.VeeJaws;
 import setwright.shop.Vise;
+import setwright.shop.Washer;
+import setwright.shop.WorkChuck;
 
 /** The files of a shop, and which rows are in each. */
 enum ShopFile {
@@ -37,7 +45,10 @@ enum ShopFile {
     VISES("vises.json", Vise.class),
     PARALLELS("parallels.json", Parallels.class),
     STRAPS("straps.json", Strap.class, false),
+    EDGE_CLAMPS("edge-clamps.json", EdgeClamp.class, false),
     STUDS("studs.json", Stud.class, false),
+    NUTS("nuts.json", Nut.class, false),
+    WASHERS("washers.json", Washer.class, false),
     STEP_BLOCKS("step-blocks.json", StepBlocks.class, false),
     T_NUTS("t-nuts.json", TNut.class, false),
     STOPS("stops.json", Stop.class, false),
@@ -51,6 +62,11 @@ enum ShopFile {
     MAGNETIC_CHUCKS("magnetic-chucks.json", MagneticChuck.class, false),
     FIXTURE_PLATES("fixture-plates.json", FixturePlate.class, false),
     SOFT_JAWS("soft-jaws.json", SoftJaws.class, false),
+    VEE_JAWS("vee-jaws.json", VeeJaws.class, false),
+    ADHESIVES("adhesives.json", Adhesive.class, false),
+    WORK_CHUCKS("work-chucks.json", WorkChuck.class, false),
+    TAILSTOCKS("tailstocks.json", Tailstock.class, false),
+    MANDRELS("mandrels.json", Mandrel.class, false),
     JACKS("jacks.json", Jack.class, false),
     MATERIALS("materials.json", Material.class),
     CUTTING_SPEEDS("cutting-speeds.json", CuttingSpeed.class),

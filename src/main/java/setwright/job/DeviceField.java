@@ -18,8 +18,18 @@ public record DeviceField<T>(
     public static final DeviceField<Typed<Length>> X = new DeviceField<>("x", DeviceHolding::x, DrawnDevice::x);
     public static final DeviceField<Typed<Length>> Y = new DeviceField<>("y", DeviceHolding::y, DrawnDevice::y);
 
+    public static final DeviceField<DeviceHolding.Stance> STANCE =
+            new DeviceField<>("stance", DeviceHolding::stance, DrawnDevice::stance);
+    public static final DeviceField<String> VISE = new DeviceField<>("vise", DeviceHolding::vise, DrawnDevice::vise);
+    public static final DeviceField<DeviceHolding.Fastening> FASTENING =
+            new DeviceField<>("fastening", DeviceHolding::fastening, DrawnDevice::fastening);
+    public static final DeviceField<String> GEAR = new DeviceField<>("gear", DeviceHolding::gear, DrawnDevice::gear);
+    public static final DeviceField<String> TAIL = new DeviceField<>("tail", DeviceHolding::tail, DrawnDevice::tail);
+    public static final DeviceField<DeviceHolding.Located> LOCATED =
+            new DeviceField<>("located", DeviceHolding::located, DrawnDevice::located);
+
     public static List<DeviceField<?>> all() {
-        return List.of(DEVICE, X, Y);
+        return List.of(DEVICE, X, Y, STANCE, VISE, FASTENING, GEAR, TAIL, LOCATED);
     }
 
     /** The holding with this value in the field, all others kept. */
@@ -30,6 +40,12 @@ public record DeviceField<T>(
                 change.of(DEVICE),
                 change.of(X),
                 change.of(Y),
+                change.of(STANCE),
+                change.of(VISE),
+                change.of(FASTENING),
+                change.of(GEAR),
+                change.of(TAIL),
+                change.of(LOCATED),
                 holding.angle(),
                 holding.straps(),
                 holding.stops());

@@ -12,6 +12,12 @@ public record DrawnDevice(
         Drawn<String> device,
         Drawn<Typed<Length>> x,
         Drawn<Typed<Length>> y,
+        Drawn<DeviceHolding.Stance> stance,
+        Drawn<String> vise,
+        Drawn<DeviceHolding.Fastening> fastening,
+        Drawn<String> gear,
+        Drawn<String> tail,
+        Drawn<DeviceHolding.Located> located,
         @Nullable Typed<Angle> angle,
         List<DrawnStrap> straps,
         List<StopAt> stops)
@@ -19,6 +25,20 @@ public record DrawnDevice(
     public DrawnDevice {
         straps = List.copyOf(straps);
         stops = List.copyOf(stops);
+    }
+
+    /** The same held by these. */
+    public DrawnDevice with(List<DrawnStrap> strapped) {
+        return new DrawnDevice(on, device, x, y, stance, vise, fastening, gear, tail, located, angle, strapped, stops);
+    }
+
+    /** Whether it stands in a vise instead of on bolts of its own. */
+    public boolean inVise() {
+        return !vise.value().equals(ViseHolding.NONE);
+    }
+
+    public boolean upright() {
+        return stance.value() == DeviceHolding.Stance.UPRIGHT;
     }
 
     @Override

@@ -167,8 +167,12 @@ public record Operation(
     /** How the tool is fed or turned. */
     public enum Method {
         TABLE_FEED,
+        /** Table feed, and into the work on a slope along the cut. */
+        WOUND_DOWN,
         QUILL_LEVER,
         QUILL_POWER,
+        /** By the lever as far as the quill goes; quill back, knee up, and on. */
+        QUILL_IN_BITES,
         TAP_BY_HAND_GUIDED,
         TAP_UNDER_POWER,
         TAP_WITH_HEAD,
@@ -177,6 +181,11 @@ public record Operation(
         /** Whether hands turn the tool and the spindle stands. */
         public boolean byHand() {
             return this == TAP_BY_HAND_GUIDED || this == TAP_ON_BENCH;
+        }
+
+        /** Whether a hand on the lever feeds the quill and feels what the drill does. */
+        public boolean byLever() {
+            return this == QUILL_LEVER || this == QUILL_IN_BITES;
         }
     }
 }

@@ -49,6 +49,41 @@ public final class RouteEdits {
         return new Added(job(drawnUp, route), id);
     }
 
+    /**
+     * Some operations of a set-up in a clamping of their own with the same side up, held as the pencil holds it: behind the
+     * others, or before them where they are its first.
+     */
+    public static Added clampedAnew(DrawnUp drawnUp, String setUp, List<String> operations) {
+        List<SetUp> route = Edits.writtenWhole(drawnUp);
+        int at = place(route, setUp);
+        SetUp whole = route.get(at);
+        Holding on = whole.holding().kind() == Holding.Kind.UNDECIDED ? TableHolding.pencilled() : whole.holding();
+        List<Operation> moved = whole.operations().stream()
+                .filter(one -> operations.contains(one.id()))
+                .toList();
+        List<Operation> rest = whole.operations().stream()
+                .filter(one -> !operations.contains(one.id()))
+                .toList();
+        boolean first = whole.operations().indexOf(moved.get(0)) == 0;
+        String id = Ids.setUp(ids(route));
+        route.set(at, whole.withOperations(rest));
+        route.add(
+                first ? at : at + 1,
+                whole.withIds(id, moved)
+                        .withTitle(whole.title() + ", clamps moved")
+                        .withHolding(bare(on)));
+        return new Added(job(drawnUp, route), id);
+    }
+
+    /** The same kind of holding with its clamps left to the pencil. */
+    private static Holding bare(Holding holding) {
+        return switch (holding.kind()) {
+            case TABLE -> TableHolding.pencilled();
+            case DEVICE -> ((DeviceHolding) holding).withStraps(List.of());
+            case UNDECIDED, VISE -> holding;
+        };
+    }
+
     /** Without the set-up; what features still ask for comes back in pencil. */
     public static Job deleted(DrawnUp drawnUp, String setUp) {
         List<SetUp> route = Edits.writtenWhole(drawnUp);

@@ -15,8 +15,11 @@ import setwright.quantity.Typed;
  */
 public record StrapField<T>(String key, Function<Strapping, Plannable<T>> ink, Function<DrawnStrap, Drawn<T>> drawn) {
 
+    public static final StrapField<Strapping.By> BY = new StrapField<>("by", Strapping::by, DrawnStrap::by);
     public static final StrapField<String> STRAP = new StrapField<>("strap", Strapping::strap, DrawnStrap::strap);
     public static final StrapField<String> STUD = new StrapField<>("stud", Strapping::stud, DrawnStrap::stud);
+    public static final StrapField<String> WASHER = new StrapField<>("washer", Strapping::washer, DrawnStrap::washer);
+    public static final StrapField<Strapping.Pad> PAD = new StrapField<>("pad", Strapping::pad, DrawnStrap::pad);
     public static final StrapField<Typed<Length>> U = new StrapField<>("u", Strapping::u, DrawnStrap::u);
     public static final StrapField<Typed<Length>> V = new StrapField<>("v", Strapping::v, DrawnStrap::v);
     public static final StrapField<Typed<Angle>> TOWARD =
@@ -31,7 +34,7 @@ public record StrapField<T>(String key, Function<Strapping, Plannable<T>> ink, F
             new StrapField<>("torque", Strapping::torque, DrawnStrap::torque);
 
     public static List<StrapField<?>> all() {
-        return List.of(STRAP, STUD, U, V, TOWARD, PAD_TO_STUD, STUD_TO_HEEL, HEEL_OVER, TORQUE);
+        return List.of(BY, STRAP, STUD, WASHER, PAD, U, V, TOWARD, PAD_TO_STUD, STUD_TO_HEEL, HEEL_OVER, TORQUE);
     }
 
     public static Optional<StrapField<?>> of(String key) {
@@ -43,8 +46,11 @@ public record StrapField<T>(String key, Function<Strapping, Plannable<T>> ink, F
         Change<T> change = new Change<>(this, strap, value);
         return new Strapping(
                 strap.id(),
+                change.of(BY),
                 change.of(STRAP),
                 change.of(STUD),
+                change.of(WASHER),
+                change.of(PAD),
                 change.of(U),
                 change.of(V),
                 change.of(TOWARD),

@@ -5,7 +5,7 @@ import setwright.quantity.Length;
 import setwright.quantity.Typed;
 
 /**
- * The part strapped to the table: straight on it, on packing, or a round part lying in a T-slot.
+ * The part strapped to the table: straight on it, on packing or jacks, or a round part lying in a T-slot.
  *
  * @param seat what it lies on
  * @param packing id of the row that it is packed up with; {@link ViseHolding#NONE} for none
@@ -44,7 +44,9 @@ public record TableHolding(
     public enum Seat {
         TABLE,
         PACKING,
-        T_SLOT
+        T_SLOT,
+        /** On jacks under its jacking points, set to scribed lines. */
+        JACKS
     }
 
     public TableHolding withStraps(List<Strapping> changed) {

@@ -16,6 +16,11 @@ public record ViseField<T>(String key, Function<ViseHolding, Plannable<T>> ink, 
     public static final ViseField<String> VISE = new ViseField<>("vise", ViseHolding::vise, DrawnVise::vise);
     public static final ViseField<ViseHolding.JawSeat> SEAT =
             new ViseField<>("seat", ViseHolding::seat, DrawnVise::seat);
+    public static final ViseField<String> JAWS = new ViseField<>("jaws", ViseHolding::jaws, DrawnVise::jaws);
+    public static final ViseField<ViseHolding.JawCut> JAW_CUT =
+            new ViseField<>("jawCut", ViseHolding::jawCut, DrawnVise::jawCut);
+    public static final ViseField<Typed<Length>> JAW_CUT_DEPTH =
+            new ViseField<>("jawCutDepth", ViseHolding::jawCutDepth, DrawnVise::jawCutDepth);
     public static final ViseField<String> PARALLELS =
             new ViseField<>("parallels", ViseHolding::parallels, DrawnVise::parallels);
     public static final ViseField<Typed<Length>> PARALLEL_HEIGHT =
@@ -26,10 +31,28 @@ public record ViseField<T>(String key, Function<ViseHolding, Plannable<T>> ink, 
             new ViseField<>("grip", ViseHolding::grip, DrawnVise::grip);
     public static final ViseField<Typed<Length>> OFFSET =
             new ViseField<>("offset", ViseHolding::offset, DrawnVise::offset);
+    public static final ViseField<ViseHolding.Between> BETWEEN =
+            new ViseField<>("between", ViseHolding::between, DrawnVise::between);
     public static final ViseField<Integer> PARTS = new ViseField<>("parts", ViseHolding::parts, DrawnVise::parts);
+    public static final ViseField<Integer> VISES = new ViseField<>("vises", ViseHolding::vises, DrawnVise::vises);
+    public static final ViseField<Typed<Length>> APART = new ViseField<>("apart", ViseHolding::apart, DrawnVise::apart);
 
     public static List<ViseField<?>> all() {
-        return List.of(VISE, SEAT, PARALLELS, PARALLEL_HEIGHT, PARALLEL_INSET, GRIP, OFFSET, PARTS);
+        return List.of(
+                VISE,
+                SEAT,
+                JAWS,
+                JAW_CUT,
+                JAW_CUT_DEPTH,
+                PARALLELS,
+                PARALLEL_HEIGHT,
+                PARALLEL_INSET,
+                GRIP,
+                OFFSET,
+                BETWEEN,
+                PARTS,
+                VISES,
+                APART);
     }
 
     public static Optional<ViseField<?>> of(String key) {
@@ -42,13 +65,18 @@ public record ViseField<T>(String key, Function<ViseHolding, Plannable<T>> ink, 
         return new ViseHolding(
                 change.of(VISE),
                 change.of(SEAT),
+                change.of(JAWS),
+                change.of(JAW_CUT),
+                change.of(JAW_CUT_DEPTH),
                 change.of(PARALLELS),
                 change.of(PARALLEL_HEIGHT),
                 change.of(PARALLEL_INSET),
                 change.of(GRIP),
                 change.of(OFFSET),
-                holding.jaws(),
+                change.of(BETWEEN),
                 change.of(PARTS),
+                change.of(VISES),
+                change.of(APART),
                 holding.stops());
     }
 

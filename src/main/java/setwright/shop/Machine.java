@@ -28,6 +28,7 @@ import setwright.quantity.Typed;
  * @param quillRuler one division of the ruler on the quill; null where there is none
  * @param kneeRuler one division of a ruler on the knee; null where there is none
  * @param tableLoad most that the table may carry; null where nobody knows
+ * @param column what carries the head where the head goes up and down; null where the table does, on a knee
  */
 public record Machine(
         String id,
@@ -55,6 +56,7 @@ public record Machine(
         @Nullable Typed<Length> quillRuler,
         @Nullable Typed<Length> kneeRuler,
         @Nullable Typed<Mass> tableLoad,
+        @Nullable Column column,
         Kept kept,
         String source)
         implements Owned {
@@ -65,8 +67,32 @@ public record Machine(
         ranges = ranges == null ? null : List.copyOf(ranges);
     }
 
+    /** What a head goes up and down on. */
+    public enum Column {
+        /** The head turns about it with every change of height. */
+        ROUND,
+        DOVETAIL
+    }
+
+    /** Whether a change of height turns the head, so that X and Y are lost. */
+    public boolean losesPlace() {
+        return column == Column.ROUND;
+    }
+
     @Override
     public Kind kind() {
         return Kind.MACHINE;
+    }
+
+    /** The slowest speed of the spindle, rad/s. */
+    public double slowest() {
+        return speedLeast != null ? speedLeast.inside() : steps.get(0).inside();
+    }
+
+    /** The fastest speed of the spindle, rad/s. */
+    public double fastest() {
+        return speedGreatest != null
+                ? speedGreatest.inside()
+                : steps.get(steps.size() - 1).inside();
     }
 }

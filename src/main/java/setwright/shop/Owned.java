@@ -7,7 +7,9 @@ public sealed interface Owned extends ShopRow
                 Cutter,
                 Vise,
                 Parallels,
-                Strap,
+                TableClamp,
+                Nut,
+                Washer,
                 Stud,
                 StepBlocks,
                 TNut,
@@ -21,7 +23,11 @@ public sealed interface Owned extends ShopRow
                 ColletBlock,
                 MagneticChuck,
                 FixturePlate,
-                SoftJaws,
+                OtherJaws,
+                Adhesive,
+                WorkChuck,
+                Tailstock,
+                Mandrel,
                 Jack {
     Kept kept();
 }

@@ -19,7 +19,7 @@ public record SoftJaws(
         String jawMaterial,
         Kept kept,
         String source)
-        implements Owned {
+        implements OtherJaws {
     @Override
     public Kind kind() {
         return Kind.SOFT_JAWS;

@@ -19,7 +19,7 @@ public record Strap(
         int pieces,
         Kept kept,
         String source)
-        implements Owned {
+        implements TableClamp {
     @Override
     public Kind kind() {
         return Kind.STRAP;
@@ -30,6 +30,8 @@ public record Strap(
         PLAIN,
         GOOSENECK,
         U,
-        STEP
+        STEP,
+        /** With a round nose that goes into a hole in the side of the work. */
+        FINGER
     }
 }

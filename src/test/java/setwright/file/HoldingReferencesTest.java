@@ -11,6 +11,7 @@ import setwright.job.Job;
 import setwright.job.JobPlan;
 import setwright.job.Plannable;
 import setwright.job.StopAt;
+import setwright.job.StrapField;
 import setwright.job.Strapping;
 import setwright.job.TableHolding;
 import setwright.quantity.Reading;
@@ -26,18 +27,8 @@ class HoldingReferencesTest {
     }
 
     private static Strapping strap(String strap, String stud) {
-        Strapping open = Strapping.pencilled("strap1");
-        return new Strapping(
-                "strap1",
-                Plannable.inked(strap),
-                Plannable.inked(stud),
-                open.u(),
-                open.v(),
-                open.toward(),
-                open.padToStud(),
-                open.studToHeel(),
-                open.heelOver(),
-                open.torque());
+        Strapping open = StrapField.STRAP.write(Strapping.pencilled("strap1"), Plannable.inked(strap));
+        return StrapField.STUD.write(open, Plannable.inked(stud));
     }
 
     private static String refusal(Holding holding) {

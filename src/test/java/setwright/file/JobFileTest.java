@@ -68,8 +68,9 @@ class JobFileTest {
 
         assertThat(Json.text(file.get("pencil").orElseThrow(), Json.Layout.ONE_LINE))
                 .isEqualTo("{\"setUps\": [{\"id\": \"s1\","
-                        + " \"holding\": {\"kind\": \"vise\", \"parallelHeight\": \"20 mm\", \"parallelInset\": \"0 mm\","
-                        + " \"parts\": 1},"
+                        + " \"holding\": {\"kind\": \"vise\", \"jaws\": \"none\", \"jawCut\": \"uncut\","
+                        + " \"jawCutDepth\": \"0 mm\", \"parallelHeight\": \"20 mm\", \"parallelInset\": \"0 mm\","
+                        + " \"between\": \"nothing\", \"parts\": 1, \"vises\": 1, \"apart\": \"0 mm\"},"
                         + " \"operations\": [{\"id\": \"o1\", \"width\": \"12 mm\", \"finish\": \"0.2 mm\", \"lastPass\": \"one\", \"toolLife\": \"60 min\", \"method\": \"table-feed\","
                         + " \"kneeHeight\": \"150 mm\"},"
                         + " {\"id\": \"o7\", \"kind\": \"face\", \"features\": [\"hole2\"], \"depth\": \"2 mm\","

@@ -98,6 +98,7 @@ final class SampleShop {
                 null,
                 null,
                 null,
+                null,
                 new Kept("by the window", 1),
                 SOURCE);
     }

@@ -114,7 +114,7 @@ class EditsTest {
         for (ViseField<?> field : ViseField.all()) {
             assertWritten(field);
         }
-        assertThat(ViseField.all()).hasSize(8).doesNotHaveDuplicates();
+        assertThat(ViseField.all()).hasSize(14).doesNotHaveDuplicates();
     }
 
     private static <T> void assertWritten(ViseField<T> field) {

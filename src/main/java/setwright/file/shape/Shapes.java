@@ -27,7 +27,7 @@ import setwright.quantity.Typed;
 public final class Shapes {
     /** Lists that came into the format later, or that most jobs have no use for. */
     private static final Map<Class<?>, List<String>> MAY_BE_LEFT_OUT = Map.of(
-            JobPlan.class, List.of("relations", "received"),
+            JobPlan.class, List.of("relations", "received", "chosen"),
             SetUp.class, List.of("zeros"),
             ViseHolding.class, List.of("stops"),
             TableHolding.class, List.of("straps", "stops"),

@@ -31,6 +31,7 @@ import setwright.job.Tube;
 import setwright.job.UndecidedHolding;
 import setwright.job.ViseHolding;
 import setwright.job.WoodruffSeat;
+import setwright.shop.Adhesive;
 import setwright.shop.AngleBlocks;
 import setwright.shop.AnglePlate;
 import setwright.shop.BoringBar;
@@ -44,6 +45,7 @@ import setwright.shop.CuttingSpeed;
 import setwright.shop.DividingHead;
 import setwright.shop.DovetailCutter;
 import setwright.shop.Drill;
+import setwright.shop.EdgeClamp;
 import setwright.shop.EndMill;
 import setwright.shop.FaceMill;
 import setwright.shop.FixturePlate;
@@ -57,7 +59,9 @@ import setwright.shop.JointSpring;
 import setwright.shop.KeyseatCutter;
 import setwright.shop.Machine;
 import setwright.shop.MagneticChuck;
+import setwright.shop.Mandrel;
 import setwright.shop.Material;
+import setwright.shop.Nut;
 import setwright.shop.Parallels;
 import setwright.shop.Reamer;
 import setwright.shop.RotaryTable;
@@ -73,10 +77,14 @@ import setwright.shop.Strap;
 import setwright.shop.Stud;
 import setwright.shop.TNut;
 import setwright.shop.TSlotCutter;
+import setwright.shop.Tailstock;
 import setwright.shop.Tap;
 import setwright.shop.TapTest;
 import setwright.shop.VBlocks;
+import setwright.shop.VeeJaws;
 import setwright.shop.Vise;
+import setwright.shop.Washer;
+import setwright.shop.WorkChuck;
 
 /** The names of kinds and constants in files; those of kinds stay when a class is renamed. */
 public final class WrittenNames {
@@ -138,7 +146,10 @@ public final class WrittenNames {
             Map.entry(Vise.class, "vise"),
             Map.entry(Parallels.class, "parallels"),
             Map.entry(Strap.class, "strap"),
+            Map.entry(EdgeClamp.class, "edge-clamp"),
             Map.entry(Stud.class, "stud"),
+            Map.entry(Nut.class, "nut"),
+            Map.entry(Washer.class, "washer"),
             Map.entry(StepBlocks.class, "step-blocks"),
             Map.entry(TNut.class, "t-nut"),
             Map.entry(Stop.class, "stop"),
@@ -152,6 +163,11 @@ public final class WrittenNames {
             Map.entry(MagneticChuck.class, "magnetic-chuck"),
             Map.entry(FixturePlate.class, "fixture-plate"),
             Map.entry(SoftJaws.class, "soft-jaws"),
+            Map.entry(VeeJaws.class, "vee-jaws"),
+            Map.entry(Adhesive.class, "adhesive"),
+            Map.entry(WorkChuck.class, "work-chuck"),
+            Map.entry(Tailstock.class, "tailstock"),
+            Map.entry(Mandrel.class, "mandrel"),
             Map.entry(Jack.class, "jack"),
             Map.entry(Material.class, "material"),
             Map.entry(CuttingSpeed.class, "cutting-speed"),

@@ -89,7 +89,13 @@ final class Clauses {
     }
 
     private boolean clause() {
-        return joint() || named() || size() || flag() || placing.clause() || lesser();
+        return joint()
+                || new Divides(draft, cursor).clause()
+                || named()
+                || size()
+                || flag()
+                || placing.clause()
+                || lesser();
     }
 
     private boolean joint() {

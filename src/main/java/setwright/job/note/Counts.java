@@ -45,6 +45,7 @@ final class Counts {
                                 "grads",
                                 "divisions",
                                 "teeth",
+                                "splines",
                                 "slots",
                                 "pockets",
                                 "steps",

@@ -8,6 +8,7 @@ import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import setwright.geometry.Side;
 import setwright.job.Pattern.Place;
+import setwright.job.Size;
 import setwright.quantity.Angle;
 import setwright.quantity.Length;
 import setwright.quantity.Typed;
@@ -80,6 +81,13 @@ final class Draft {
     @Nullable
     Typed<Angle> angle;
 
+    /** Of teeth: pitch diameter over teeth. */
+    @Nullable
+    Typed<Length> module;
+
+    /** Longer lines among graduations. */
+    final List<Line> lines = new ArrayList<>();
+
     /** Id of another feature that the note names. */
     @Nullable
     String other;
@@ -110,6 +118,8 @@ final class Draft {
         ROWS("rows"),
         ANGLE("an angle alone"),
         ON("a diameter that it is on"),
+        MODULE("a module"),
+        LINES("longer lines"),
         OTHER("another feature");
 
         private final String words;
@@ -122,6 +132,9 @@ final class Draft {
             return words;
         }
     }
+
+    /** Every so many lines one is so long; with the piece that says how many. */
+    record Line(int every, Size length, Piece at) {}
 
     boolean says(Said what) {
         return said.containsKey(what);

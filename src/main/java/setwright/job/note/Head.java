@@ -24,6 +24,7 @@ enum Head {
     FLATS("flats", "flats", "flat"),
     SLIT("slit", "slit", "slits", "saw cut", "sawcut"),
     GRADUATIONS("graduations", "graduations", "graduation", "grads", "divisions"),
+    SPLINES("splines", "splines", "spline"),
     TEETH("teeth", "teeth", "tooth");
 
     private final String name;
@@ -41,6 +42,10 @@ enum Head {
 
     boolean isMouth() {
         return this == COUNTERBORE || this == COUNTERSINK || this == SPOTFACE;
+    }
+
+    boolean isRoundAxis() {
+        return this == FLATS || this == GRADUATIONS || this == SPLINES || this == TEETH;
     }
 
     boolean isHole() {

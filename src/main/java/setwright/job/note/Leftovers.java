@@ -62,7 +62,9 @@ final class Leftovers {
                         Said.MALE,
                         Said.ANGLE,
                         Said.FINISH);
-            case GRADUATIONS, TEETH -> EnumSet.of(Said.CENTRED, Said.PLACE, Said.ON, Said.FINISH);
+            case GRADUATIONS -> EnumSet.of(Said.CENTRED, Said.PLACE, Said.ON, Said.LINES, Said.FINISH);
+            case SPLINES -> EnumSet.of(Said.CENTRED, Said.PLACE, Said.ON, Said.FINISH);
+            case TEETH -> EnumSet.of(Said.CENTRED, Said.PLACE, Said.ON, Said.MODULE, Said.ANGLE, Said.FINISH);
             case CHAMFER -> EnumSet.of(Said.ANGLE, Said.OTHER, Said.FINISH);
             case FACE -> EnumSet.of(Said.TO, Said.FINISH);
             case STEP, FLATS, SQUARE -> EnumSet.of(Said.FINISH);

@@ -35,7 +35,7 @@ final class Makers {
     }
 
     private static void requireSingle(Draft draft, Head head) {
-        boolean counts = head.isHole() || head == Head.FLATS || head == Head.GRADUATIONS || head == Head.TEETH;
+        boolean counts = head.isHole() || head.isRoundAxis();
         if (!counts && draft.count > 1) {
             throw Halt.refused(
                     draft.count + " of a " + head.called()
@@ -57,8 +57,10 @@ final class Makers {
             case CHAMFER -> new Shapes(draft).chamfer();
             case FACE, SQUARE -> new Shapes(draft).face();
             case DOVETAIL -> new Shapes(draft).dovetail();
-            case FLATS -> new Shapes(draft).flats();
-            case GRADUATIONS, TEETH -> new Shapes(draft).divided();
+            case FLATS -> new RoundAxis(draft).flats();
+            case GRADUATIONS -> new RoundAxis(draft).graduations();
+            case SPLINES -> new RoundAxis(draft).splines();
+            case TEETH -> new RoundAxis(draft).teeth();
         };
     }
 

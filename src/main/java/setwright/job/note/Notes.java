@@ -40,7 +40,9 @@ public final class Notes {
             "face to 20",
             "top to 38 +0/-0.1",
             "square all over",
-            "60 graduations on 120");
+            "60 graduations on 120, 0.3 deep x 5 long, 8 long every 10",
+            "6 splines 6 wide x 3 deep on 30",
+            "24 teeth module 2");
 
     private Notes() {}
 

@@ -6,11 +6,9 @@ import java.util.Objects;
 import setwright.geometry.Side;
 import setwright.job.Block;
 import setwright.job.Chamfer;
-import setwright.job.Divided;
 import setwright.job.Dovetail;
 import setwright.job.Face;
 import setwright.job.Feature;
-import setwright.job.Flats;
 import setwright.job.GotBy;
 import setwright.job.Placed;
 import setwright.job.Size;
@@ -21,7 +19,7 @@ import setwright.quantity.Angle;
 import setwright.quantity.Typed;
 import setwright.quantity.Unit;
 
-/** Makes faces, chamfers, T-slots, dovetails, flats and divisions of a draft. */
+/** Makes faces, chamfers, T-slots and dovetails of a draft. */
 final class Shapes {
     private final Draft draft;
     private final Side side;
@@ -186,68 +184,6 @@ final class Shapes {
                 placed(),
                 draft.finish,
                 GotBy.MEASURED);
-    }
-
-    Feature flats() {
-        String form = "a count, the size across and the length, as flats 2x 30 x 20 long";
-        List<Measured> chain = chain(form, "Which size is left across them?", "");
-        Roles roles = Roles.of(chain, List.of(Role.WIDTH, Role.LENGTH), form);
-        Size across = roles.size(Role.WIDTH);
-        Size length = roles.size(Role.LENGTH);
-        if (across == null) {
-            throw Asks.at(draft, chain.get(0).number().from(), "", "Which size is left across them?", "");
-        }
-        if (draft.count == 0) {
-            throw Asks.at(draft, draft.note.length(), ", ", "How many flats are there?", "2 off");
-        }
-        asks.unless(
-                length != null,
-                "how long are they",
-                Asks.round(draft, Asks.seen(draft, side).z() / 2) + " long");
-        asks.stop();
-        return new Flats(
-                id("flats"),
-                draft.typed,
-                side,
-                draft.count,
-                across,
-                Objects.requireNonNull(length),
-                draft.finish,
-                GotBy.DIAL);
-    }
-
-    Feature divided() {
-        boolean teeth = draft.head == Head.TEETH;
-        if (draft.count < 2) {
-            throw Asks.at(draft, draft.note.length(), ", ", "How many are there?", "60 off");
-        }
-        if (draft.on == null) {
-            throw Asks.at(draft, draft.note.length(), " on ", "On which diameter are they?", "");
-        }
-        String form = "depth x length, as 60 graduations on 120, 0.3 deep x 5 long";
-        refuseSecondChain(draft, form);
-        List<Measured> chain = draft.chains.isEmpty() ? List.of() : draft.chains.get(0);
-        Roles roles = Roles.of(chain, List.of(Role.DEPTH, Role.LENGTH), form);
-        Size depth = roles.size(Role.DEPTH);
-        asks.unless(depth != null, "how deep are they", teeth ? "2 deep" : Asks.number(draft, 0.3) + " deep");
-        asks.unless(teeth || roles.size(Role.LENGTH) != null, "how long is one", Asks.number(draft, 5) + " long");
-        asks.place();
-        asks.stop();
-        return new Divided(
-                id("divided"),
-                draft.typed,
-                side,
-                teeth ? Divided.What.TEETH : Divided.What.GRADUATIONS,
-                draft.count,
-                draft.on.length(),
-                null,
-                Objects.requireNonNull(depth),
-                roles.size(Role.LENGTH),
-                placed(),
-                null,
-                null,
-                draft.finish,
-                GotBy.TOOL);
     }
 
     private List<Measured> chain(String form, String question, String likely) {

@@ -16,6 +16,7 @@ import setwright.job.Hole;
 import setwright.job.InWords;
 import setwright.job.InclinedFace;
 import setwright.job.Keyseat;
+import setwright.job.Marks;
 import setwright.job.Pattern;
 import setwright.job.Pattern.Datum;
 import setwright.job.Placed;
@@ -27,6 +28,7 @@ import setwright.job.Slit;
 import setwright.job.Slot;
 import setwright.job.Step;
 import setwright.job.TSlot;
+import setwright.job.Tooth;
 import setwright.job.WoodruffSeat;
 import setwright.quantity.Quantity;
 import setwright.quantity.Typed;
@@ -132,9 +134,33 @@ public final class Spoken {
     private String divided(Divided divided) {
         String length = divided.length() == null ? "" : ", " + size(divided.length()) + " long";
         return divided.count() + " " + word(divided.what()) + " on a circle of " + size(divided.diameter()) + ", "
-                + size(divided.depth()) + " deep" + length + from(divided.side())
+                + width(divided) + size(divided.depth()) + " deep" + length + tooth(divided) + lines(divided)
+                + from(divided.side())
                 + placed(divided.side(), divided.axis())
                 + finish(divided.finish());
+    }
+
+    private String width(Divided divided) {
+        return divided.width() == null ? "" : size(divided.width()) + " wide, ";
+    }
+
+    private static String tooth(Divided divided) {
+        Tooth tooth = divided.tooth();
+        return tooth == null
+                ? ""
+                : ", module " + tooth.module().text() + ", "
+                        + tooth.pressureAngle().text();
+    }
+
+    private String lines(Divided divided) {
+        Marks marks = divided.marks();
+        if (marks == null) {
+            return "";
+        }
+        String middle = marks.middleEvery() == marks.longEvery()
+                ? ""
+                : ", every " + marks.middleEvery() + " " + size(marks.middleLength()) + " long";
+        return ", every " + marks.longEvery() + " " + size(marks.longLength()) + " long" + middle;
     }
 
     /** What no note makes yet. */
