@@ -15,16 +15,12 @@ public record Bulk(double volume, Point3 centroid) {
     /** The bulk of a solid; where parts of a union overlap it counts once. */
     public static Bulk of(Solid solid) {
         TreeSet<Double> levels = new TreeSet<>();
-        boolean straight = true;
-        for (Single part : solid.parts()) {
-            levels.add(part.zLow());
-            levels.add(part.zHigh());
-            straight &= part.isStraight();
-        }
+        solid.parts().forEach(part -> levels.addAll(part.kinks()));
+        How how = How.of(solid.parts());
         Integral integral = new Integral(z -> plan(solid, z).moments());
         List<Double> heights = new ArrayList<>(levels);
         for (int i = 1; i < heights.size(); i++) {
-            integral.add(heights.get(i - 1), heights.get(i), straight);
+            integral.add(heights.get(i - 1), heights.get(i), how);
         }
         return integral.bulk();
     }
@@ -35,10 +31,27 @@ public record Bulk(double volume, Point3 centroid) {
                 .reduce(Region.NONE, (a, b) -> a.plus(b, Region.FOR_AREAS));
     }
 
+    /** How the area of a plan changes over a band of heights. */
+    enum How {
+        /** Not at all. */
+        STAYS,
+        /** Evenly or by its square. */
+        CHANGES,
+        /** As the chord of a circle: without end at its top. */
+        ROUNDS;
+
+        static How of(List<Single> solids) {
+            if (solids.stream().anyMatch(solid -> solid.kind() == Solid.Kind.TURNED)) {
+                return ROUNDS;
+            }
+            return solids.stream().allMatch(Single::isStraight) ? STAYS : CHANGES;
+        }
+    }
+
     /**
      * The integral over height of the area of the plan and its moments: one value where the plan does not change, else
      * Simpson's rule, halved until it agrees with itself; it is exact for cones that nothing else meets, whose area is
-     * quadratic in height.
+     * quadratic in height. Chords of circles are run through by the angle, in which they are smooth.
      */
     static final class Integral {
         /** Of the volume of the whole band. */
@@ -61,38 +74,53 @@ public record Bulk(double volume, Point3 centroid) {
             Moments at(double z);
         }
 
-        void add(double low, double high, boolean straight) {
+        void add(double low, double high, How how) {
             double middle = (low + high) / 2;
-            Moments there = plan.at(middle);
-            if (straight) {
-                add(there, high - low, middle);
-            } else {
-                // Ends are read a hair inside, where the plan is that of this band.
-                double hair = 1e-9 * (high - low);
-                Band whole = new Band(low, high, plan.at(low + hair), there, plan.at(high - hair));
-                halved(whole, AGREES * whole.volume(), MOST_HALVINGS);
+            // Ends are read a hair inside, where the plan is that of this band.
+            double hair = 1e-9 * (high - low);
+            switch (how) {
+                case STAYS -> add(new Slice(plan.at(middle), middle), high - low);
+                case CHANGES -> halved(new Band(low + hair, high - hair, this::level), 1 + 2e-9);
+                case ROUNDS -> {
+                    double half = (high - low) / 2 - hair;
+                    halved(new Band(0, Math.PI, angle -> round(middle, half, angle)), 1 + 2e-9);
+                }
             }
         }
 
-        private void halved(Band whole, double agrees, int left) {
-            Band lower = whole.lower(plan);
-            Band upper = whole.upper(plan);
+        private Slice level(double height) {
+            return new Slice(plan.at(height), height);
+        }
+
+        private Slice round(double middle, double half, double angle) {
+            double height = middle - half * StrictMath.cos(angle);
+            return new Slice(plan.at(height).times(half * StrictMath.sin(angle)), height);
+        }
+
+        private void halved(Band whole, double grown) {
+            halved(whole, AGREES * Math.abs(whole.volume()), grown, MOST_HALVINGS);
+        }
+
+        private void halved(Band whole, double agrees, double grown, int left) {
+            Band lower = whole.lower();
+            Band upper = whole.upper();
             double once = whole.volume();
             double twice = lower.volume() + upper.volume();
             if (left == 0 || Math.abs(once - twice) <= agrees) {
-                lower.addTo(this);
-                upper.addTo(this);
+                lower.addTo(this, grown);
+                upper.addTo(this, grown);
             } else {
-                halved(lower, agrees, left - 1);
-                halved(upper, agrees, left - 1);
+                halved(lower, agrees, grown, left - 1);
+                halved(upper, agrees, grown, left - 1);
             }
         }
 
-        private void add(Moments moments, double height, double at) {
+        private void add(Slice slice, double height) {
+            Moments moments = slice.moments();
             volume += moments.area() * height;
             x += moments.x() * height;
             y += moments.y() * height;
-            z += moments.area() * height * at;
+            z += moments.area() * height * slice.z();
         }
 
         Bulk bulk() {
@@ -100,27 +128,42 @@ public record Bulk(double volume, Point3 centroid) {
         }
     }
 
-    /** A band with the plan at its foot, middle and top. */
-    private record Band(double low, double high, Moments foot, Moments middle, Moments top) {
+    /** What a place of the run through a band counts for. */
+    private record Slice(Moments moments, double z) {}
+
+    /** The run through a band. */
+    private interface Run {
+        Slice at(double place);
+    }
+
+    /** A stretch of the run with its foot, middle and top. */
+    private record Band(double low, double high, Run run, Slice foot, Slice middle, Slice top) {
+        Band(double low, double high, Run run) {
+            this(low, high, run, run.at(low), run.at((low + high) / 2), run.at(high));
+        }
+
         double volume() {
-            return (high - low) / 6 * (foot.area() + 4 * middle.area() + top.area());
+            double areas = foot.moments().area()
+                    + 4 * middle.moments().area()
+                    + top.moments().area();
+            return (high - low) / 6 * areas;
         }
 
-        Band lower(Integral.Plan plan) {
+        Band lower() {
             double half = (low + high) / 2;
-            return new Band(low, half, foot, plan.at((low + half) / 2), middle);
+            return new Band(low, half, run, foot, run.at((low + half) / 2), middle);
         }
 
-        Band upper(Integral.Plan plan) {
+        Band upper() {
             double half = (low + high) / 2;
-            return new Band(half, high, middle, plan.at((half + high) / 2), top);
+            return new Band(half, high, run, middle, run.at((half + high) / 2), top);
         }
 
-        void addTo(Integral integral) {
-            double sixth = (high - low) / 6;
-            integral.add(foot, sixth, low);
-            integral.add(middle, 4 * sixth, (low + high) / 2);
-            integral.add(top, sixth, high);
+        void addTo(Integral integral, double grown) {
+            double sixth = (high - low) / 6 * grown;
+            integral.add(foot, sixth);
+            integral.add(middle, 4 * sixth);
+            integral.add(top, sixth);
         }
     }
 }

@@ -3,9 +3,10 @@ package setwright.geometry;
 import setwright.geometry.plane.Gap;
 import setwright.geometry.plane.Point2;
 
-/** A place that may turn out the tightest, with all that is needed to describe it. */
-record Candidate(Search.Target target, Search.Stretch stretch, Swept swept, Gap gap, ProfileGap upright) {
-    Nearest nearest(Section section, Body body) {
+/** Where a section of the tool passes a solid with an upright axis. */
+record Candidate(Target target, Stretch stretch, Swept swept, Gap gap, ProfileGap upright) implements Tightest {
+    @Override
+    public Nearest nearest(Section section, Body body) {
         Nearest.Place place = new Nearest.Place(at(), toolPoint(), toward(), stretch.move());
         return new Nearest(upright.clearance(), upright.side(), upright.height(), section, body, place);
     }

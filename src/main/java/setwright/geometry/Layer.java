@@ -2,13 +2,15 @@ package setwright.geometry;
 
 import java.util.ArrayList;
 import java.util.List;
+import setwright.geometry.plane.Region;
 
 /**
  * The stock between two heights at which nothing changes.
  *
+ * @param uncut the plan of the blank there
  * @param gone the cuts that take something away all over these heights
  */
-record Layer(Prism prism, List<Single> gone) {
+record Layer(Prism prism, Region uncut, List<Single> gone) {
     /** The layers whose plans together hold those of all. */
     static List<Layer> outermost(List<Layer> layers) {
         List<Layer> kept = new ArrayList<>();
@@ -23,7 +25,12 @@ record Layer(Prism prism, List<Single> gone) {
 
     /** True where it is certain that the plan of the other lies within this one: no less was cut from it. */
     private boolean holds(Layer other) {
-        return gone.stream().allMatch(Single::isStraight) && other.gone.containsAll(gone);
+        return gone.stream().allMatch(Single::isStraight) && other.gone.containsAll(gone) && isUnder(other);
+    }
+
+    /** True where it is certain that the blank is no less wide here: the same, or the rectangle of a lying bar. */
+    private boolean isUnder(Layer other) {
+        return uncut.equals(other.uncut) || uncut.isRectangle() && uncut.box().holds(other.uncut.box());
     }
 
     /** True where {@code below} joins the layer on it from below and holds this one. */

@@ -5,8 +5,8 @@ package setwright.geometry;
  *
  * @param since how the part was moved since
  */
-record Made<S extends Single>(S solid, Placement since) {
-    Made<S> moved(Placement by) {
+record Made<S extends Single>(S solid, Motion since) {
+    Made<S> moved(Motion by) {
         return new Made<>(solid, since.then(by));
     }
 
@@ -15,8 +15,13 @@ record Made<S extends Single>(S solid, Placement since) {
         return solid.staysExact(since);
     }
 
-    /** As it lies now. */
+    /** As it lies now, never smaller than it is. */
     Single now() {
-        return solid.placed(since);
+        return solid.moved(since);
+    }
+
+    /** As it lies now, never larger than it is; only where it is exact. */
+    Single within() {
+        return solid.within(since);
     }
 }

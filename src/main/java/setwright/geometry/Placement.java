@@ -1,7 +1,5 @@
 package setwright.geometry;
 
-import setwright.geometry.plane.PlanMap;
-
 /** Where a part lies on the table: its attitude, and where its own origin then is on the table. */
 public record Placement(Attitude attitude, Point3 origin) {
     /** Nothing moved. */
@@ -42,28 +40,5 @@ public record Placement(Attitude attitude, Point3 origin) {
     /** A box of the part as a box on the table. */
     public Box of(Box box) {
         return box.isEmpty() ? box : Box.of(toTable(box.low()), toTable(box.high()));
-    }
-
-    /** True where upright axes stay upright: top or bottom up. */
-    public boolean staysUpright() {
-        return attitude.tableZ().z() != 0;
-    }
-
-    boolean turnsOver() {
-        return attitude.tableZ().z() < 0;
-    }
-
-    /** The table heights of heights in the part; only where upright axes stay upright. */
-    Heights upright(Heights part) {
-        return turnsOver()
-                ? new Heights(origin.z() - part.high(), origin.z() - part.low())
-                : new Heights(origin.z() + part.low(), origin.z() + part.high());
-    }
-
-    /** The motion of the plan; only where upright axes stay upright. */
-    PlanMap plan() {
-        Heading x = attitude.tableX();
-        Heading y = attitude.tableY();
-        return new PlanMap(x.x(), x.y(), y.x(), y.y(), origin.x(), origin.y());
     }
 }

@@ -1,5 +1,7 @@
 package setwright.geometry;
 
+import java.util.List;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import setwright.geometry.plane.Point2;
 import setwright.geometry.plane.Region;
@@ -40,25 +42,41 @@ public record Prism(Region region, double zLow, double zHigh) implements Single 
         return true;
     }
 
-    /** Exact where the axis stays upright, and for boxes; otherwise the box that holds it. */
+    /**
+     * Exact where the axis stays upright, and otherwise where the plan has no inward corners and no arcs; arcs are made
+     * straight within {@link Region#FLATNESS}, and inward corners are filled.
+     */
     @Override
-    public Prism placed(Placement placement) {
-        if (placement.staysUpright()) {
-            Heights moved = placement.upright(heights());
-            return new Prism(region.mapped(placement.plan()), moved.low(), moved.high());
+    public Single moved(Motion motion) {
+        return keepsItsForm(motion) ? kept(motion) : between(region.cornersAround(), motion);
+    }
+
+    @Override
+    public Single within(Motion motion) {
+        return keepsItsForm(motion) ? kept(motion) : between(region.cornersWithin(), motion);
+    }
+
+    private boolean keepsItsForm(Motion motion) {
+        return region.isEmpty() || motion.staysUpright() || motion.isSquare() && region.isRectangle();
+    }
+
+    private Prism kept(Motion motion) {
+        if (motion.staysUpright()) {
+            Heights moved = motion.upright(heights());
+            return new Prism(region.mapped(motion.plan()), moved.low(), moved.high());
         }
-        return placement.of(box()).solid();
+        return region.isEmpty() ? this : motion.of(box()).solid();
+    }
+
+    private Polyhedron between(List<Point2> plan, Motion motion) {
+        return new Polyhedron(Stream.of(zLow, zHigh)
+                .flatMap(z -> plan.stream().map(corner -> motion.of(Point3.of(corner, z))))
+                .toList());
     }
 
     @Override
-    public boolean staysExact(Placement placement) {
-        return placement.staysUpright() || isBox();
-    }
-
-    /** True for a box with its sides along the axes. */
-    private boolean isBox() {
-        double area = region.box().length() * region.box().depth();
-        return !region.isEmpty() && Math.abs(region.area() - area) <= 1e-12 * area;
+    public boolean staysExact(Motion motion) {
+        return keepsItsForm(motion) || region.isConvex();
     }
 
     @Override

@@ -20,6 +20,8 @@ public enum Role {
     STOP,
     ANGLE_PLATE,
     FIXTURE,
+    /** Of wood fibre: a cutter may run into it. */
+    BOARD,
     PART,
     CUTTER,
     SHANK,

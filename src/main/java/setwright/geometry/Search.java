@@ -1,29 +1,21 @@
 package setwright.geometry;
 
-import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
-import setwright.geometry.plane.Edge;
 import setwright.geometry.plane.Gap;
-import setwright.geometry.plane.Straight;
 
 /** Finds the least clearance of each section of the tool with one body. */
 final class Search {
-    /** The height in mm over which a stretch of a slanted move counts as one. */
+    /** The height in mm over which a stretch of a slanted move past a solid with hollows counts as one. */
     static final double STEP = 0.01;
 
     private final Body body;
     private final List<Section> sections;
-    private final double[] least;
-    private final @Nullable Candidate[] best;
+    private final Tally tally;
 
     Search(Body body, List<Section> sections) {
         this.body = body;
         this.sections = sections;
-        least = new double[sections.size()];
-        Arrays.fill(least, Clearance.REACH);
-        best = new Candidate[sections.size()];
+        tally = new Tally(sections);
     }
 
     void along(List<Move> moves) {
@@ -31,27 +23,22 @@ final class Search {
             Target target = Target.of(solid);
             if (target != null) {
                 for (int i = 0; i < moves.size(); i++) {
-                    Move move = moves.get(i);
-                    along(target, new Stretch(i, move.plan(), move.zFrom(), move.zTo()));
+                    along(target, Stretch.of(i, moves.get(i)));
                 }
             }
         }
     }
 
     List<Nearest> found() {
-        List<Nearest> found = new ArrayList<>();
-        for (int i = 0; i < best.length; i++) {
-            Candidate candidate = best[i];
-            if (candidate != null) {
-                found.add(candidate.nearest(sections.get(i), body));
-            }
-        }
-        return found;
+        return tally.found(body);
     }
 
     private void along(Target target, Stretch stretch) {
-        double aside = target.box().plan().gap(stretch.plan().box());
-        if (mayBeNearer(target, stretch, aside)) {
+        Convex convex = target.convex();
+        boolean exact = stretch.isSlanted() && stretch.isStraight();
+        if (convex != null && (target.upright() == null || exact)) {
+            new ConvexSearch(convex, target.box(), tally).along(stretch);
+        } else if (tally.mayBeNearer(target.box(), stretch)) {
             refine(target, trial(target, stretch));
         }
     }
@@ -77,14 +64,14 @@ final class Search {
     /** True where some section comes nearer than before; {@code keep} keeps it. */
     private boolean isNearer(Target target, Trial trial, boolean keep) {
         boolean nearer = false;
-        for (int i = 0; i < least.length; i++) {
+        for (int i = 0; i < tally.size(); i++) {
             for (Swept swept : trial.swept(sections.get(i))) {
                 ProfileGap upright = trial.upright(swept, target);
-                if (upright.clearance() < least[i]) {
+                if (upright.clearance() < tally.least(i)) {
                     nearer = true;
                     if (keep) {
-                        least[i] = upright.clearance();
-                        best[i] = new Candidate(target, trial.stretch(), swept, trial.gap(), upright);
+                        Candidate found = new Candidate(target, trial.stretch(), swept, trial.gap(), upright);
+                        tally.keep(i, upright.clearance(), found);
                     }
                 }
             }
@@ -103,49 +90,6 @@ final class Search {
         return promise;
     }
 
-    /** Compares the boxes alone: cheap, and never too pessimistic. */
-    private boolean mayBeNearer(Target target, Stretch stretch, double aside) {
-        for (int i = 0; i < least.length; i++) {
-            Profile profile = sections.get(i).profile();
-            double side = Math.max(0, aside - profile.greatestRadius());
-            double below = stretch.zLow() + profile.zLow() - target.box().zHigh();
-            double above = target.box().zLow() - stretch.zHigh() - profile.zHigh();
-            double height = Math.max(0, Math.max(below, above));
-            boolean meets = side == 0 && height == 0;
-            if (meets || side * side + height * height < least[i] * least[i]) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    /** A solid made ready: its box, what the path is measured against in plan, and the radius to be taken off. */
-    record Target(Single solid, Box box, Profile profile) {
-        static @Nullable Target of(Single solid) {
-            Box box = solid.box();
-            if (box.isEmpty()) {
-                return null;
-            }
-            Profile profile = switch (solid.kind()) {
-                case PRISM -> Profile.cylinder(solid.zLow(), solid.zHigh(), 0);
-                case UPRIGHT_CYLINDER -> ((UprightCylinder) solid).profile();
-                case UPRIGHT_CONE -> ((UprightCone) solid).profile();
-                case UNION -> throw new IllegalArgumentException("A union is not a single solid.");
-            };
-            return new Target(solid, box, profile);
-        }
-
-        /** The distance of a path in plan from the prism, or from the axis of a round solid. */
-        Gap gap(Edge path) {
-            return switch (solid.kind()) {
-                case PRISM -> ((Prism) solid).region().gap(path);
-                case UPRIGHT_CYLINDER -> Gap.between(path, Straight.point(((UprightCylinder) solid).axis()));
-                case UPRIGHT_CONE -> Gap.between(path, Straight.point(((UprightCone) solid).axis()));
-                case UNION -> throw new IllegalArgumentException("A union is not a single solid.");
-            };
-        }
-    }
-
     /** A stretch of a move with its distance in plan. */
     private record Trial(Stretch stretch, Gap gap) {
         List<Swept> swept(Section section) {
@@ -154,30 +98,6 @@ final class Search {
 
         ProfileGap upright(Swept swept, Target target) {
             return ProfileGap.between(swept.profile(), target.profile(), gap.distance());
-        }
-    }
-
-    /** A stretch of a move. */
-    record Stretch(int move, Edge plan, double zFrom, double zTo) {
-        double zLow() {
-            return Math.min(zFrom, zTo);
-        }
-
-        double zHigh() {
-            return Math.max(zFrom, zTo);
-        }
-
-        double height() {
-            return Math.abs(zTo - zFrom);
-        }
-
-        boolean isSlanted() {
-            return zFrom != zTo && !plan.from().at(plan.to());
-        }
-
-        Stretch half(double start) {
-            double step = zTo - zFrom;
-            return new Stretch(move, plan.part(start, start + 0.5), zFrom + start * step, zFrom + (start + 0.5) * step);
         }
     }
 }

@@ -6,7 +6,7 @@ import setwright.geometry.plane.Point2;
 import setwright.geometry.plane.Region;
 
 /** A solid in one piece, whose plan at one height follows from one rule. */
-public sealed interface Single extends Solid permits Prism, UprightCylinder, UprightCone {
+public sealed interface Single extends Solid permits Prism, UprightCylinder, UprightCone, Turned, Polyhedron {
     double zLow();
 
     double zHigh();
@@ -25,11 +25,31 @@ public sealed interface Single extends Solid permits Prism, UprightCylinder, Upr
     /** True where the plan is the same at every height. */
     boolean isStraight();
 
-    /** True where {@link #placed} shows this solid exactly, and not as a box that holds it. */
-    boolean staysExact(Placement placement);
+    /** The heights between which the area of the plan changes by one rule, from the lowest to the highest. */
+    default List<Double> kinks() {
+        return List.of(zLow(), zHigh());
+    }
+
+    /** The heights between which the stock shows what this takes away as one upright cut. */
+    default List<Double> steps() {
+        return kinks();
+    }
+
+    /** True where {@link #within} shows this solid, and not only a body that holds it. */
+    boolean staysExact(Motion motion);
 
     @Override
-    Single placed(Placement placement);
+    default Single placed(Placement placement) {
+        return moved(Motion.of(placement));
+    }
+
+    @Override
+    Single moved(Motion motion);
+
+    /** The solid after a motion, never larger than it is; only where it {@link #staysExact stays exact}. */
+    default Single within(Motion motion) {
+        return moved(motion);
+    }
 
     @Override
     default List<Single> parts() {

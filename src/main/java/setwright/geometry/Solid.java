@@ -3,7 +3,7 @@ package setwright.geometry;
 import java.util.List;
 import setwright.geometry.plane.Region;
 
-/** A body in millimetres with its upright axis along z. */
+/** A body in millimetres; z is up. */
 public sealed interface Solid permits Single, Union {
     Box box();
 
@@ -13,8 +13,13 @@ public sealed interface Solid permits Single, Union {
     /** The single solids that this one consists of. */
     List<Single> parts();
 
-    /** The solid after a motion; where it cannot be shown exactly, a box that holds it. */
-    Solid placed(Placement placement);
+    /** The solid laid on another side; where it cannot be shown exactly, a body that holds it. */
+    default Solid placed(Placement placement) {
+        return moved(Motion.of(placement));
+    }
+
+    /** The solid after a motion to any attitude; where it cannot be shown exactly, a body that holds it. */
+    Solid moved(Motion motion);
 
     Kind kind();
 
@@ -27,6 +32,8 @@ public sealed interface Solid permits Single, Union {
         PRISM,
         UPRIGHT_CYLINDER,
         UPRIGHT_CONE,
+        TURNED,
+        POLYHEDRON,
         UNION
     }
 }

@@ -3,33 +3,54 @@ package setwright.geometry;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
-import java.util.stream.DoubleStream;
+import java.util.function.Function;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import setwright.geometry.plane.Point2;
 import setwright.geometry.plane.Region;
 
 /**
  * The part as it stands: the blank, and what was cut from it so far. In a height band a cut counts as gone only where
- * it is gone over the whole band, so that the stock is never shown smaller than it is. Prisms and cylinders are exact;
- * of a cone a band shows the smallest radius.
+ * it is gone over the whole band, so that the stock is never shown smaller than it is.
+ *
+ * <p>Exact, as a body to be met: a blank of any kind that is not cut yet, and upright prisms and cylinders cut from an
+ * upright one. On the side of caution: of an upright cone a band shows the smallest radius; a lying bar that is cut, and
+ * what was cut lying, in {@link Single#steps bands} over their height; a cut with arcs laid on its side within {@link
+ * Region#FLATNESS}; a cut with inward corners laid on its side counts as not made, a blank with inward corners laid on
+ * its side as filled. Volume: exact for all but the last three.
  */
 public final class Stock {
-    private final Made<Prism> madeBlank;
+    private final Made<Single> madeBlank;
     private final List<Made<Single>> madeCuts;
-    private final Prism blank;
+    private final Single blank;
     private final List<Single> cuts;
     // Worked out when first asked for; the same whoever asks.
     private volatile @Nullable List<Layer> known;
+    private volatile @Nullable Bulk weighed;
+    private final @Nullable Lay before;
 
-    private Stock(Made<Prism> madeBlank, List<Made<Single>> madeCuts) {
-        this.madeBlank = madeBlank;
-        this.madeCuts = List.copyOf(madeCuts);
-        blank = madeBlank.solid().placed(madeBlank.since());
-        cuts = madeCuts.stream().filter(Made::isExact).map(Made::now).toList();
+    /** How it lay when it was last cut, and how it was moved since. */
+    private record Lay(Stock stock, Motion since) {
+        Bulk bulk() {
+            Bulk there = stock.bulk();
+            return new Bulk(there.volume(), since.of(there.centroid()));
+        }
     }
 
-    public static Stock of(Prism blank) {
-        return new Stock(new Made<>(blank, Placement.AS_DRAWN), List.of());
+    private Stock(Made<Single> madeBlank, List<Made<Single>> madeCuts) {
+        this(madeBlank, madeCuts, null);
+    }
+
+    private Stock(Made<Single> madeBlank, List<Made<Single>> madeCuts, @Nullable Lay before) {
+        this.before = before;
+        this.madeBlank = madeBlank;
+        this.madeCuts = List.copyOf(madeCuts);
+        blank = madeBlank.now();
+        cuts = madeCuts.stream().filter(Made::isExact).map(Made::within).toList();
+    }
+
+    public static Stock of(Single blank) {
+        return new Stock(new Made<>(blank, Motion.NONE), List.of());
     }
 
     /** A block in the part frame: length along x, depth along y, height along z. */
@@ -41,13 +62,13 @@ public final class Stock {
     public Stock less(Solid cut) {
         List<Made<Single>> all = new ArrayList<>(madeCuts);
         for (Single part : cut.parts()) {
-            all.add(new Made<>(part, Placement.AS_DRAWN));
+            all.add(new Made<>(part, Motion.NONE));
         }
         return new Stock(madeBlank, all);
     }
 
     /** The blank as it lies now. */
-    public Prism blank() {
+    public Single blank() {
         return blank;
     }
 
@@ -67,7 +88,8 @@ public final class Stock {
 
     /** The height of the material's top at a place; none where there is no material. */
     public OptionalDouble heightAt(Point2 place) {
-        if (!blank.region().contains(place)) {
+        Heights uncut = blank.column(place);
+        if (uncut == null) {
             return OptionalDouble.empty();
         }
         List<Heights> gone = new ArrayList<>();
@@ -77,8 +99,8 @@ public final class Stock {
                 gone.add(column);
             }
         }
-        double top = fallenTo(blank.zHigh(), gone);
-        return top > blank.zLow() + Heights.SAME ? OptionalDouble.of(top) : OptionalDouble.empty();
+        double top = fallenTo(uncut.high(), gone);
+        return top > uncut.low() + Heights.SAME ? OptionalDouble.of(top) : OptionalDouble.empty();
     }
 
     /** How low one comes from a height through what is gone. */
@@ -109,9 +131,12 @@ public final class Stock {
 
     /**
      * The stock as a solid to be met. A layer reaches down through the layers below that hold it, so that what goes
-     * into the stock from above meets it in one piece.
+     * into the stock from above meets it in one piece. What is not cut yet is the blank itself.
      */
     public Union solid() {
+        if (cuts.isEmpty()) {
+            return Union.of(blank);
+        }
         List<Solid> solids = new ArrayList<>();
         List<Layer> all = known();
         for (int i = 0; i < all.size(); i++) {
@@ -125,25 +150,54 @@ public final class Stock {
         return new Union(solids);
     }
 
-    /** Volume and centroid, in closed form where cuts do not meet. */
+    /** Volume and centroid, in closed form where cuts do not meet; worked out as it lay when it was last cut. */
     public Bulk bulk() {
+        Bulk bulk = weighed;
+        if (bulk == null) {
+            bulk = before == null ? integrated() : before.bulk();
+            weighed = bulk;
+        }
+        return bulk;
+    }
+
+    /** The volume of the layers, so never less than {@link #bulk} has; what is met needs them anyway. */
+    public double bound() {
+        return before == null
+                ? known().stream()
+                        .map(Layer::prism)
+                        .mapToDouble(layer -> layer.region().area() * (layer.zHigh() - layer.zLow()))
+                        .sum()
+                : before.stock().bound();
+    }
+
+    private Bulk integrated() {
         Bulk.Integral integral =
                 new Bulk.Integral(z -> left(new Heights(z, z), Region.FOR_AREAS).moments());
-        for (Heights band : bands(blank.heights())) {
-            boolean straight = gone(band).stream().allMatch(Single::isStraight);
-            integral.add(band.low(), band.high(), straight);
+        for (Heights band : bands(blank.heights(), Single::kinks)) {
+            List<Single> there = new ArrayList<>(gone(band));
+            there.add(blank);
+            integral.add(band.low(), band.high(), Bulk.How.of(there));
         }
         return integral.bulk();
     }
 
     /**
-     * The stock as it lies after a motion of the part. While a cut cannot be shown exactly it counts as not made, and a
-     * blank as the box that holds it; both come back when a later motion sets them upright again.
+     * The stock as it lies after a motion of the part. What cannot be shown exactly while it lies so comes back when a
+     * later motion sets it upright again.
      */
     public Stock placed(Placement placement) {
+        return moved(Motion.of(placement));
+    }
+
+    /** The same to any attitude. */
+    public Stock moved(Motion motion) {
+        Lay lay = before == null
+                ? new Lay(this, motion)
+                : new Lay(before.stock(), before.since().then(motion));
         return new Stock(
-                madeBlank.moved(placement),
-                madeCuts.stream().map(cut -> cut.moved(placement)).toList());
+                madeBlank.moved(motion),
+                madeCuts.stream().map(cut -> cut.moved(motion)).toList(),
+                lay);
     }
 
     private List<Layer> known() {
@@ -157,24 +211,25 @@ public final class Stock {
 
     private List<Layer> layers(Heights heights) {
         List<Layer> layers = new ArrayList<>();
-        for (Heights band : bands(heights)) {
+        for (Heights band : bands(heights, Single::steps)) {
             Region region = left(band, Region.FLATNESS);
             if (!region.isEmpty()) {
-                layers.add(new Layer(new Prism(region, band.low(), band.high()), takenFrom(band)));
+                layers.add(new Layer(new Prism(region, band.low(), band.high()), uncut(band), takenFrom(band)));
             }
         }
         return layers;
     }
 
-    /** The heights of the blank among these, parted wherever a cut starts or ends. */
-    private List<Heights> bands(Heights heights) {
+    /** The heights of the blank among these, parted wherever blank or cuts start, end, or change by another rule. */
+    private List<Heights> bands(Heights heights, Function<Single, List<Double>> parting) {
         if (!blank.heights().share(heights)) {
             return List.of();
         }
         double low = Math.max(heights.low(), blank.zLow());
         double high = Math.min(heights.high(), blank.zHigh());
-        double[] levels = cuts.stream()
-                .flatMapToDouble(cut -> DoubleStream.of(cut.zLow(), cut.zHigh()))
+        double[] levels = Stream.concat(Stream.of(blank), cuts.stream())
+                .flatMap(solid -> parting.apply(solid).stream())
+                .mapToDouble(Double::doubleValue)
                 .filter(z -> z > low + Heights.SAME && z < high - Heights.SAME)
                 .sorted()
                 .toArray();
@@ -201,8 +256,13 @@ public final class Stock {
                 .toList();
     }
 
+    /** The plan of the blank: at one height just that, over a band what holds it. */
+    private Region uncut(Heights band) {
+        return band.low() == band.high() ? blank.core(band.low(), band.high()) : blank.shadow(band.low(), band.high());
+    }
+
     private Region left(Heights band, double flatness) {
-        Region region = blank.region();
+        Region region = uncut(band);
         for (Single cut : gone(band)) {
             region = region.minus(cut.core(band.low(), band.high()), flatness);
         }

@@ -29,8 +29,8 @@ public record Union(List<Solid> solids) implements Solid {
     }
 
     @Override
-    public Solid placed(Placement placement) {
-        return new Union(solids.stream().map(solid -> solid.placed(placement)).toList());
+    public Solid moved(Motion motion) {
+        return new Union(solids.stream().map(solid -> solid.moved(motion)).toList());
     }
 
     @Override

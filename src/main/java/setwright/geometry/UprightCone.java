@@ -57,22 +57,22 @@ public record UprightCone(Point2 axis, Profile profile) implements Single {
         return profile.isCylinder();
     }
 
-    /** Exact where the axis stays upright; otherwise the box that holds it. */
     @Override
-    public Single placed(Placement placement) {
-        if (!placement.staysUpright()) {
-            return placement.of(box()).solid();
+    public Single moved(Motion motion) {
+        double low = profile.radiusLow();
+        double high = profile.radiusHigh();
+        if (motion.staysUpright()) {
+            Heights moved = motion.upright(heights());
+            boolean over = motion.turnsOver();
+            Profile turned = new Profile(moved.low(), moved.high(), over ? high : low, over ? low : high);
+            return new UprightCone(motion.plan().of(axis), turned);
         }
-        Heights moved = placement.upright(heights());
-        Profile turned = placement.turnsOver()
-                ? new Profile(moved.low(), moved.high(), profile.radiusHigh(), profile.radiusLow())
-                : new Profile(moved.low(), moved.high(), profile.radiusLow(), profile.radiusHigh());
-        return new UprightCone(placement.plan().of(axis), turned);
+        return Turned.of(motion.of(Point3.of(axis, zLow())), motion.of(Point3.of(axis, zHigh())), low, high);
     }
 
     @Override
-    public boolean staysExact(Placement placement) {
-        return placement.staysUpright();
+    public boolean staysExact(Motion motion) {
+        return true;
     }
 
     @Override

@@ -50,19 +50,18 @@ public record UprightCylinder(Point2 axis, double radius, double zLow, double zH
         return true;
     }
 
-    /** Exact where the axis stays upright; otherwise the box that holds it. */
     @Override
-    public Single placed(Placement placement) {
-        if (placement.staysUpright()) {
-            Heights moved = placement.upright(heights());
-            return new UprightCylinder(placement.plan().of(axis), radius, moved.low(), moved.high());
+    public Single moved(Motion motion) {
+        if (motion.staysUpright()) {
+            Heights moved = motion.upright(heights());
+            return new UprightCylinder(motion.plan().of(axis), radius, moved.low(), moved.high());
         }
-        return placement.of(box()).solid();
+        return Turned.of(motion.of(Point3.of(axis, zLow)), motion.of(Point3.of(axis, zHigh)), radius, radius);
     }
 
     @Override
-    public boolean staysExact(Placement placement) {
-        return placement.staysUpright();
+    public boolean staysExact(Motion motion) {
+        return true;
     }
 
     @Override

@@ -1,6 +1,7 @@
 package setwright.geometry;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.random.RandomGenerator;
 import org.junit.jupiter.api.Test;
@@ -123,7 +124,7 @@ class AttitudeTest {
             Side up = random.nextBoolean() ? Side.TOP : Side.BOTTOM;
             Placement placement =
                     Placement.resting(new Attitude(up, random.nextInt(4)), BLANK, new Point3(100, 50, 30));
-            Prism placed = plate.placed(placement);
+            Prism placed = (Prism) plate.placed(placement);
             for (int i = 0; i < 20; i++) {
                 Point3 part = new Point3(
                         90 * random.nextDouble() - 4, 60 * random.nextDouble() - 4, 50 * random.nextDouble() - 5);
@@ -143,15 +144,35 @@ class AttitudeTest {
     }
 
     @Test
-    void on_its_side_a_box_stays_exact_and_a_cylinder_becomes_the_box_that_holds_it() {
+    void on_their_side_a_box_stays_a_box_and_a_cylinder_becomes_a_lying_one() {
         Placement onFront = Placement.resting(new Attitude(Side.BACK, 0), BLANK, Point3.ORIGIN);
         Prism box = Prism.box(Point2.ORIGIN, new Point2(82, 52), 38, 40);
         UprightCylinder hole = new UprightCylinder(new Point2(41, 26), 6, 0, 40);
 
-        assertThat(box.staysExact(onFront)).isTrue();
+        assertThat(box.placed(onFront).kind()).isEqualTo(Solid.Kind.PRISM);
         assertThat(box.placed(onFront).box().size()).isEqualTo(new Point3(82, 2, 52));
-        assertThat(hole.staysExact(onFront)).isFalse();
+        assertThat(hole.placed(onFront).kind()).isEqualTo(Solid.Kind.TURNED);
         assertThat(hole.placed(onFront).box().size()).isEqualTo(new Point3(12, 40, 12));
+        assertThat(hole.placed(onFront).placed(onFront.inverse())).isEqualTo(hole);
+    }
+
+    @Test
+    void a_solid_at_any_attitude_holds_the_moved_places_and_no_others() {
+        Prism block = Prism.box(Point2.ORIGIN, new Point2(30, 20), 0, 10);
+        Rounds.each(26, (random, round) -> {
+            Motion motion = Motion.aboutX(point(random), 6 * random.nextDouble())
+                    .then(Motion.aboutY(point(random), 6 * random.nextDouble()));
+            Single moved = block.moved(motion);
+            for (int i = 0; i < 20; i++) {
+                Point3 part = new Point3(
+                        40 * random.nextDouble() - 5, 30 * random.nextDouble() - 5, 20 * random.nextDouble() - 5);
+                Point3 table = motion.of(part);
+
+                assertThat(moved.core(table.z(), table.z()).contains(table.plan()))
+                        .isEqualTo(holds(block, part));
+                assertThat(motion.inverse().of(table).distance(part)).isCloseTo(0, within(1e-9));
+            }
+        });
     }
 
     private static boolean holds(Prism prism, Point3 p) {

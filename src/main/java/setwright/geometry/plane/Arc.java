@@ -104,6 +104,22 @@ public record Arc(Point2 from, Point2 to, Point2 centre, boolean anticlockwise) 
     }
 
     @Override
+    public Point2 heading(double fraction) {
+        Point2 arm = at(fraction).minus(centre).times((anticlockwise ? 1 : -1) / radius());
+        return new Point2(-arm.y(), arm.x());
+    }
+
+    @Override
+    public Point2 furthest(double x, double y) {
+        double length = Math.sqrt(x * x + y * y);
+        if (length > 0 && faces(x, y)) {
+            double factor = radius() / length;
+            return new Point2(centre.x() + factor * x, centre.y() + factor * y);
+        }
+        return to.x() * x + to.y() * y > from.x() * x + from.y() * y ? to : from;
+    }
+
+    @Override
     public PlanBox box() {
         PlanBox box = PlanBox.of(from, to);
         double r = radius();

@@ -23,6 +23,12 @@ public sealed interface Edge permits Straight, Arc {
     /** The place of this edge that is nearest to {@code p}. */
     Point2 nearest(Point2 p);
 
+    /** The direction in which it runs at a fraction of its length, of length 1; of a point none at all. */
+    Point2 heading(double fraction);
+
+    /** One of its places that lie furthest in a direction. */
+    Point2 furthest(double x, double y);
+
     PlanBox box();
 
     Edge reversed();

@@ -1,6 +1,7 @@
 package setwright.geometry.plane;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
@@ -18,6 +19,14 @@ record Flat(Geometry outward, Geometry inward, double flatness) {
 
     Flat(Region region, double flatness) {
         this(geometry(region, flatness, true), geometry(region, flatness, false), flatness);
+    }
+
+    /** The corners of either. */
+    List<Point2> corners(boolean outer) {
+        return Arrays.stream((outer ? outward : inward).getCoordinates())
+                .map(corner -> new Point2(corner.x, corner.y))
+                .distinct()
+                .toList();
     }
 
     private static Geometry geometry(Region region, double flatness, boolean outward) {

@@ -8,6 +8,9 @@ import java.util.List;
  * itself; run either way round. Its area, distances and the question what lies inside are answered in closed form.
  */
 public final class Outline {
+    /** Sines of angles below this are no turn. */
+    private static final double TURNS = 1e-9;
+
     private final List<Edge> edges;
     private final PlanBox[] boxes;
     private final List<Rise> rises;
@@ -103,6 +106,35 @@ public final class Outline {
     /** Area, never negative, and its first moments. */
     public Moments moments() {
         return anticlockwise() ? moments : moments.times(-1);
+    }
+
+    /** True where it nowhere turns against the way it runs. */
+    public boolean isConvex() {
+        double side = anticlockwise() ? 1 : -1;
+        for (int i = 0; i < edges.size(); i++) {
+            Edge edge = edges.get(i);
+            Edge next = edges.get((i + 1) % edges.size());
+            boolean inward = edge instanceof Arc arc && arc.anticlockwise() != side > 0;
+            if (inward || side * edge.heading(1).cross(next.heading(0)) < -TURNS) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** The place that lies furthest in a direction; only for an outline that is {@link #isConvex convex}. */
+    public Point2 furthest(double x, double y) {
+        Point2 best = edges.get(0).from();
+        double most = best.x() * x + best.y() * y;
+        for (Edge edge : edges) {
+            Point2 place = edge.furthest(x, y);
+            double ahead = place.x() * x + place.y() * y;
+            if (ahead > most) {
+                most = ahead;
+                best = place;
+            }
+        }
+        return best;
     }
 
     /** True inside; on the line itself either answer. */

@@ -38,6 +38,11 @@ public record PlanBox(double xLow, double yLow, double xHigh, double yHigh) {
         return dx == 0 ? dy : dy == 0 ? dx : Math.sqrt(dx * dx + dy * dy);
     }
 
+    /** True where the other lies within, edges in common counted in. */
+    public boolean holds(PlanBox other) {
+        return xLow <= other.xLow && yLow <= other.yLow && xHigh >= other.xHigh && yHigh >= other.yHigh;
+    }
+
     public double length() {
         return xHigh - xLow;
     }

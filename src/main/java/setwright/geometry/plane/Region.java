@@ -42,6 +42,12 @@ public final class Region {
         return of(Outline.rectangle(corner, opposite));
     }
 
+    /** The least region without inward corners round places; none where they are on one line. */
+    public static Region around(List<Point2> places) {
+        List<Point2> hull = Hull.around(places);
+        return hull.size() < 3 ? NONE : of(Outline.polygon(hull));
+    }
+
     public static Region circle(Point2 centre, double radius) {
         return of(Outline.circle(centre, radius));
     }
@@ -164,6 +170,27 @@ public final class Region {
 
     private static List<Outline> mapped(List<Outline> outlines, PlanMap map) {
         return outlines.stream().map(outline -> outline.mapped(map)).toList();
+    }
+
+    /** True for a rectangle with its sides along the axes. */
+    public boolean isRectangle() {
+        double whole = box.length() * box.depth();
+        return !isEmpty() && Math.abs(area() - whole) <= 1e-12 * whole;
+    }
+
+    /** True where it is one piece without holes and inward corners. */
+    public boolean isConvex() {
+        return outers.size() == 1 && holes.isEmpty() && outers.get(0).isConvex();
+    }
+
+    /** Corners of straight pieces that hold this region. */
+    public List<Point2> cornersAround() {
+        return flat(FLATNESS).corners(true);
+    }
+
+    /** Corners of straight pieces within this region. */
+    public List<Point2> cornersWithin() {
+        return flat(FLATNESS).corners(false);
     }
 
     /** This region in straight pieces, kept once it was made. */

@@ -42,6 +42,17 @@ public record Straight(Point2 from, Point2 to) implements Edge {
     }
 
     @Override
+    public Point2 heading(double fraction) {
+        double length = length();
+        return length == 0 ? Point2.ORIGIN : step().times(1 / length);
+    }
+
+    @Override
+    public Point2 furthest(double x, double y) {
+        return to.x() * x + to.y() * y > from.x() * x + from.y() * y ? to : from;
+    }
+
+    @Override
     public PlanBox box() {
         return PlanBox.of(from, to);
     }
