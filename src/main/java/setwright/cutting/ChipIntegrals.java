@@ -4,7 +4,7 @@ package setwright.cutting;
  * The forces on a tooth per millimetre of depth, summed up over the arc from where it enters to an angle. With a helix
  * the edge stands at all angles between its tip and its top at once, so that the force on it is a difference of two
  * such sums. In each cell of the arc the force is a parabola through its ends and its middle, so that the sum is that
- * of Simpson's rule. The cells grow from both ends of the arc, where a chip may start from nothing, towards its middle.
+ * of Simpson's rule; within a cell it is the integral of the parabola. The cells grow from both ends of the arc, where a chip may start from nothing, towards its middle.
  */
 final class ChipIntegrals {
     /** Feed, cross, axial, tangential. */
@@ -13,8 +13,11 @@ final class ChipIntegrals {
     /** For one cut of even teeth. */
     static final int FINE = 64;
 
-    /** For one of many slices or unlike teeth. */
+    /** For unlike teeth, whose chips have corners within the arc. */
     static final int COARSE = 24;
+
+    /** For one of many slices of even teeth. */
+    static final int SLICED = 16;
 
     private final int cells;
     private final double start;
@@ -38,9 +41,14 @@ final class ChipIntegrals {
             edge.fill(force, PARTS * (2 * i + 1), start + (from + to) / 2);
             edge.fill(force, PARTS * (2 * i + 2), start + to);
             for (int part = 0; part < PARTS; part++) {
-                sum[PARTS * (i + 1) + part] = sum[PARTS * i + part] + (to - from) * share(i, part, 1);
+                sum[PARTS * (i + 1) + part] = sum[PARTS * i + part] + (to - from) * whole(2 * PARTS * i + part);
             }
         }
+    }
+
+    /** The mean of the parabola over a cell. */
+    private double whole(int at) {
+        return (force[at] + 4 * force[at + PARTS] + force[at + 2 * PARTS]) / 6;
     }
 
     /** Where a cell begins, from the start of the arc: by squares from either end. */
@@ -71,20 +79,20 @@ final class ChipIntegrals {
     /** The sum from where the tooth enters to an angle within the arc, times a scale, added to {@code to}. */
     void addSum(double angle, double scale, double[] to) {
         int i = cellAt(angle);
-        double width = node(i + 1) - node(i);
-        double s = (angle - start - node(i)) / width;
-        for (int part = 0; part < PARTS; part++) {
-            to[part] += scale * (sum[PARTS * i + part] + width * share(i, part, s));
-        }
-    }
-
-    /** The integral of the parabola from the start of a cell to a share of it, in cells. */
-    private double share(int i, int part, double s) {
-        int at = 2 * PARTS * i + part;
+        double from = node(i);
+        double width = node(i + 1) - from;
+        double s = (angle - start - from) / width;
         double cubed = s * s * s / 3;
-        return force[at] * (s - 1.5 * s * s + 2 * cubed)
-                + force[at + PARTS] * (2 * s * s - 4 * cubed)
-                + force[at + 2 * PARTS] * (2 * cubed - s * s / 2);
+        double first = scale * width * (s - 1.5 * s * s + 2 * cubed);
+        double middle = scale * width * (2 * s * s - 4 * cubed);
+        double last = scale * width * (2 * cubed - s * s / 2);
+        int at = 2 * PARTS * i;
+        for (int part = 0; part < PARTS; part++) {
+            to[part] += scale * sum[PARTS * i + part]
+                    + first * force[at + part]
+                    + middle * force[at + PARTS + part]
+                    + last * force[at + 2 * PARTS + part];
+        }
     }
 
     /** The force law on an edge that leans back by the lead angle. */

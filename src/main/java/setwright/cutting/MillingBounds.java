@@ -56,18 +56,24 @@ public record MillingBounds(
         return new MillingBounds(cuttingSpeed, thinnest, thickest, drive, fastest, meanRoughness);
     }
 
+    /** How much of each a cut with plain edges uses up, at a speed of the spindle in rad/s, above 0. */
+    public List<Limit> used(MillingLoad load, double speed) {
+        return used(load, speed, load.cut().largestChip());
+    }
+
     /**
      * How much of each a cut uses up.
      *
      * @param speed of the spindle, rad/s, above 0
+     * @param thickest chip anywhere along the edges, mm: thicker than the feed gives where the edges are waved
      */
-    public List<Limit> used(MillingLoad load, double speed) {
+    public List<Limit> used(MillingLoad load, double speed, double thickest) {
         MillingCut cut = load.cut();
         double diameter = cut.cutter().diameter();
         List<Limit> limits = new ArrayList<>();
         limits.add(new Limit(LimitName.CUTTING_EDGE, SpeedAndFeed.cuttingSpeed(speed, diameter) / cuttingSpeed));
-        limits.add(new Limit(LimitName.CHIP_LOAD, cut.largestChip() / thickest));
-        limits.add(new Limit(LimitName.THIN_CHIP, thinnest / Math.max(cut.largestChip(), 1e-9)));
+        limits.add(new Limit(LimitName.CHIP_LOAD, cut.largestChip() / this.thickest));
+        limits.add(new Limit(LimitName.THIN_CHIP, thinnest / Math.max(thickest, 1e-9)));
         spindle(load, speed, limits);
         feed(cut, speed, limits);
         if (fastest < Double.POSITIVE_INFINITY) {

@@ -80,7 +80,8 @@ public final class MillingForce {
 
     private static MillingForce sliced(ShapedCut shaped, EdgeForce law, @Nullable UnevenTeeth teeth) {
         List<ShapedCut.Slice> slices = shaped.slices();
-        int cells = slices.size() == 1 && teeth == null ? ChipIntegrals.FINE : ChipIntegrals.COARSE;
+        int alike = slices.size() == 1 ? ChipIntegrals.FINE : ChipIntegrals.SLICED;
+        int cells = teeth == null ? alike : ChipIntegrals.COARSE;
         List<TurnSlice> found = slices.stream()
                 .map(slice -> new TurnSlice(slice.cut(), slice.lag(), law, teeth, cells))
                 .toList();

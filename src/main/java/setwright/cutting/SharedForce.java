@@ -12,7 +12,7 @@ import java.util.List;
  */
 public record SharedForce(EdgeForce law, List<UnevenTeeth> heights, int tooth) implements EdgeForce {
     /** So many heights stand for a wave. */
-    private static final int HEIGHTS = 8;
+    public static final int HEIGHTS = 8;
 
     public SharedForce {
         heights = List.copyOf(heights);
@@ -22,9 +22,14 @@ public record SharedForce(EdgeForce law, List<UnevenTeeth> heights, int tooth) i
     public static SharedForce waved(EdgeForce law, int teeth, double depth) {
         List<UnevenTeeth> found = new ArrayList<>();
         for (int i = 0; i < HEIGHTS; i++) {
-            found.add(UnevenTeeth.waved(teeth, depth, (i + 0.5) / HEIGHTS));
+            found.add(wave(teeth, depth, i));
         }
         return new SharedForce(law, found, 0);
+    }
+
+    /** How the teeth of a roughing end mill stand at one of its heights. */
+    public static UnevenTeeth wave(int teeth, double depth, int height) {
+        return UnevenTeeth.waved(teeth, depth, (height + 0.5) / HEIGHTS);
     }
 
     /** The force on one of teeth that do not stand out alike, waved ones among them. */

@@ -17,10 +17,13 @@ final class TurnSearch {
 
     private static final double STEP = StrictMath.toRadians(7.5);
     private static final int LEAST_STEPS = 4;
+    /** Between corners that lie closer than the least steps of this size fewer do. */
+    private static final double FINEST = StrictMath.toRadians(2.5);
+
     /** Share of the largest sample from which on a crest of the samples may hide the peak. */
     private static final double NEAR = 0.95;
 
-    private static final int NARROWINGS = 12;
+    private static final int NARROWINGS = 8;
     private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
 
     private final DoubleFunction<CutForce> force;
@@ -42,7 +45,8 @@ final class TurnSearch {
         if (to <= from) {
             return;
         }
-        int steps = Math.max(LEAST_STEPS, (int) Math.ceil((to - from) / STEP));
+        int least = Math.min(LEAST_STEPS, (int) Math.ceil((to - from) / FINEST));
+        int steps = Math.max(least, (int) Math.ceil((to - from) / STEP));
         for (int i = 0; i <= steps; i++) {
             samples.add(point(from + (to - from) * i / steps));
         }
@@ -83,16 +87,19 @@ final class TurnSearch {
         double angle = samples.get(at).angle();
         double low = angle - gap(at - 1, at);
         double high = angle + gap(at, at + 1);
-        TurnPoint found = samples.get(at);
-        for (int i = 0; i < NARROWINGS; i++) {
-            double span = GOLDEN * (high - low);
-            TurnPoint left = point(high - span);
-            TurnPoint right = point(low + span);
+        TurnPoint left = point(high - GOLDEN * (high - low));
+        TurnPoint right = point(low + GOLDEN * (high - low));
+        TurnPoint found = larger(larger(samples.get(at), left, size), right, size);
+        for (int i = 1; i < NARROWINGS; i++) {
             if (size.applyAsDouble(left.force()) > size.applyAsDouble(right.force())) {
-                high = low + span;
+                high = low + GOLDEN * (high - low);
+                right = left;
+                left = point(high - GOLDEN * (high - low));
                 found = larger(found, left, size);
             } else {
-                low = high - span;
+                low = high - GOLDEN * (high - low);
+                left = right;
+                right = point(low + GOLDEN * (high - low));
                 found = larger(found, right, size);
             }
         }

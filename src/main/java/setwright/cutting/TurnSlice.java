@@ -81,19 +81,19 @@ final class TurnSlice {
     }
 
     private void addEdge(ChipIntegrals tooth, double bottom, double[] to) {
+        double from = within(Math.min(bottom, bottom - lag));
+        double until = within(Math.max(bottom, bottom - lag));
+        boolean upright = Math.abs(lag) < NO_LAG;
+        if (upright ? bottom < start || bottom >= exit : from >= until) {
+            return;
+        }
         double[] sum = new double[ChipIntegrals.PARTS];
-        if (Math.abs(lag) < NO_LAG) {
-            if (bottom >= start && bottom < exit) {
-                tooth.addForce(bottom, cut.axialDepth(), sum);
-            }
+        if (upright) {
+            tooth.addForce(bottom, cut.axialDepth(), sum);
         } else {
-            double from = within(Math.min(bottom, bottom - lag));
-            double until = within(Math.max(bottom, bottom - lag));
-            if (from < until) {
-                double scale = cut.axialDepth() / Math.abs(lag);
-                tooth.addSum(until, scale, sum);
-                tooth.addSum(from, -scale, sum);
-            }
+            double scale = cut.axialDepth() / Math.abs(lag);
+            tooth.addSum(until, scale, sum);
+            tooth.addSum(from, -scale, sum);
         }
         add(sum, to);
     }

@@ -25,8 +25,8 @@ public final class DeviceBolts {
 
     private DeviceBolts() {}
 
-    /** All bolts together. */
-    public static double press(Outlook outlook) {
-        return COUNT * EACH * GripAsked.share(outlook);
+    /** All bolts together, N. */
+    public static double press(int bolts, Outlook outlook) {
+        return bolts * EACH * GripAsked.share(outlook);
     }
 }

@@ -67,7 +67,34 @@ public final class RoundForms {
             a -> a[0] / 2 - a[1],
             GEOMETRY);
 
+    /** Between the flanks of a vee that ends at its mouth. */
+    public static final Formula OVER_MOUTH = new Formula(
+            "z = D / (2 sin(α / 2)) - B / (2 tan(α / 2))",
+            symbol("z", "middle over the mouth of the vee", Unit.MM, -200, 200),
+            List.of(
+                    DIAMETER,
+                    symbol("α", "included angle of the vee", Unit.DEG, 60, 150),
+                    symbol("B", "width of the mouth", Unit.MM, 5, 200)),
+            a -> overMouth(a[0], a[1], a[2]),
+            GEOMETRY);
+
+    /** Between the normals of the two edges of a slot: a round bears as in a vee of 180 degrees less this. */
+    public static final Formula BETWEEN_NORMALS = new Formula(
+            "β = 2 arcsin(w / D)",
+            symbol("β", "angle between the normals", Unit.RAD, 0, 3.2),
+            List.of(symbol("w", "width of the slot", Unit.MM, 5, 19), DIAMETER),
+            a -> betweenNormals(a[0], a[1]),
+            GEOMETRY);
+
     private RoundForms() {}
+
+    public static double overMouth(double diameter, double included, double mouth) {
+        return overVertex(diameter, included) - mouth / (2 * StrictMath.tan(included / 2));
+    }
+
+    public static double betweenNormals(double width, double diameter) {
+        return 2 * StrictMath.asin(width / diameter);
+    }
 
     public static double overFlanks(double diameter, double width, double chamfer) {
         return (StrictMath.sqrt(2) * diameter - width) / 2 - chamfer;

@@ -13,13 +13,15 @@ import setwright.holding.balance.Vector;
  * moving jaw presses in sum with the grip asked; solid jaw, packing and stop react.
  *
  * @param asked what the moving jaw is expected to press with, N
+ * @param moving whether the moving jaw bears flat, or on a round bar along it
  */
 public record ViseGrip(
         Held part,
         Jaws jaws,
         double asked,
         @Nullable Packing packing,
-        @Nullable EndStop stop) {
+        @Nullable EndStop stop,
+        Moving moving) {
     /**
      * What of the friction of packing and stops is counted. The balance is free to choose a helpful split of what only
      * reacts, so that its friction is not trusted whole (common practice: 0.5 to 0.7).
@@ -35,19 +37,30 @@ public record ViseGrip(
 
     /** Without packing and stop; asked in N. */
     public static ViseGrip of(Held part, Jaws jaws, double asked) {
-        return new ViseGrip(part, jaws, asked, null, null);
+        return new ViseGrip(part, jaws, asked, null, null, Moving.FLAT);
     }
 
     public ViseGrip on(Packing under) {
-        return new ViseGrip(part, jaws, asked, under, stop);
+        return new ViseGrip(part, jaws, asked, under, stop, moving);
     }
 
     public ViseGrip against(EndStop end) {
-        return new ViseGrip(part, jaws, asked, packing, end);
+        return new ViseGrip(part, jaws, asked, packing, end, moving);
     }
 
     public ViseGrip asked(double other) {
-        return new ViseGrip(part, jaws, other, packing, stop);
+        return new ViseGrip(part, jaws, other, packing, stop, moving);
+    }
+
+    /** How the moving jaw bears on the part. */
+    public enum Moving {
+        FLAT,
+        /** On a round bar at half the height that is gripped: one line, that cannot turn the part. */
+        BAR
+    }
+
+    public ViseGrip by(Moving other) {
+        return new ViseGrip(part, jaws, asked, packing, stop, other);
     }
 
     /** What the moving jaw presses with, N. */
@@ -62,7 +75,7 @@ public record ViseGrip(
     public List<Contact> contacts(Outlook outlook) {
         boolean solidBehind = jaws.solid() == Jaws.Solid.BACK;
         List<Contact> contacts = new ArrayList<>();
-        for (Contact corner : jaw("moving jaw", solidBehind ? 0 : part.depth(), outlook)) {
+        for (Contact corner : moving(solidBehind ? 0 : part.depth(), outlook)) {
             contacts.add(corner.pressing(force(outlook) / 4, "moving jaw"));
         }
         contacts.addAll(jaw("solid jaw", solidBehind ? part.depth() : 0, outlook));
@@ -73,6 +86,22 @@ public record ViseGrip(
             contacts.add(stop.contact(part, outlook));
         }
         return List.copyOf(contacts);
+    }
+
+    private List<Contact> moving(double y, Outlook outlook) {
+        List<Contact> corners = jaw("moving jaw", y, outlook);
+        return switch (moving) {
+            case FLAT -> corners;
+            case BAR ->
+                corners.stream()
+                        .map(one -> new Contact(
+                                one.name(),
+                                new Vector(one.at().x(), one.at().y(), part.gripHeight() / 2),
+                                one.normal(),
+                                one.friction(),
+                                one.press()))
+                        .toList();
+        };
     }
 
     private List<Contact> jaw(String name, double y, Outlook outlook) {

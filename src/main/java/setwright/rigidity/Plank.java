@@ -35,6 +35,22 @@ public record Plank(double width, double thickness) {
             a -> deflection(a[0], a[1], a[2], new Plank(a[3], a[4])),
             TEXTBOOKS);
 
+    /** In the middle between two supports, under a force there, I = w h³ / 12. */
+    public static final Formula SAG = new Formula(
+            "δ = 12 F L^3 / (48 E w h^3)",
+            symbol("δ", "sag in the middle", Unit.MM, 0, 5),
+            List.of(symbol("F", "force in the middle", Unit.N, 1, 20000), LENGTH, MODULUS, WIDTH, THICKNESS),
+            a -> sag(a[0], a[1], a[2], new Plank(a[3], a[4])),
+            TEXTBOOKS);
+
+    /** Force along it under which it bows out, its ends free to turn (Euler), I = w h³ / 12. */
+    public static final Formula BUCKLING = new Formula(
+            "F = π^2 E w h^3 / (12 L^2)",
+            symbol("F", "force that bows it out", Unit.N, 0, 1e9),
+            List.of(LENGTH, MODULUS, WIDTH, THICKNESS),
+            a -> buckling(a[0], a[1], new Plank(a[2], a[3])),
+            TEXTBOOKS);
+
     public Plank {
         if (!(width > 0 && thickness > 0)) {
             throw new IllegalArgumentException(
@@ -49,6 +65,16 @@ public record Plank(double width, double thickness) {
     /** Mid-length bow under equal moments at both ends, mm. */
     public static double bow(double moment, double length, double modulus, Plank section) {
         return moment * length * length / (8 * modulus * section.inertia());
+    }
+
+    /** Sag in the middle between two supports, mm. */
+    public static double sag(double force, double span, double modulus, Plank section) {
+        return force * span * span * span / (48 * modulus * section.inertia());
+    }
+
+    /** Force that bows a length out that is pressed at its ends, N. */
+    public static double buckling(double length, double modulus, Plank section) {
+        return Math.PI * Math.PI * modulus * section.inertia() / (length * length);
     }
 
     /** End deflection of a length that stands out, mm. */

@@ -21,6 +21,11 @@ class WorkedExamplesTest {
             entry("milling time", in -> SpeedAndFeed.cuttingTime(in.of("l") + in.approach(), in.tableFeed())),
             entry("motor power", in -> CuttingPower.motorPower(in.millingPower(), in.of("E"))),
             entry("kienzle power", WorkedExamplesTest::kienzlePower),
+            entry("power of a force", in -> in.powerOf(in.of("F"))),
+            entry("power of a power law", in -> in.powerOf(in.powerLaw())),
+            entry("motor power of a power law", in -> CuttingPower.motorPower(in.powerOf(in.powerLaw()), in.of("E"))),
+            entry("specific force of a power law", in -> in.powerLaw() / (in.of("f") * in.of("d"))),
+            entry("unit power of a power law", in -> in.powerLaw() / (in.of("f") * in.of("d"))),
             entry("slot travel", WorkedExamplesTest::slotTravel),
             entry("slot time", in -> SpeedAndFeed.cuttingTime(slotTravel(in), in.of("vf"))),
             entry("speed from feed", WorkedExamplesTest::speedFromFeed),
@@ -173,6 +178,18 @@ class WorkedExamplesTest {
 
         double millingPower() {
             return UnitPower.atCutter(new UnitPower.Cut(of("u"), removalRate(), 1, 1));
+        }
+
+        /** C f^x d^y as a Kienzle law of the feed for a cut of its depth; the two agree at that depth alone. */
+        double powerLaw() {
+            double force = of("C") * Math.pow(of("d"), of("y") - 1);
+            return of("d") * new Kienzle(force, 1 - of("x")).forcePerWidth(of("f"));
+        }
+
+        /** A force at the rim of anything that runs at a speed. */
+        double powerOf(double force) {
+            double radius = values.getOrDefault("D", 100.0) / 2;
+            return CuttingPower.power(force * radius, of("v") / radius);
         }
 
         double drillRemovalRate() {

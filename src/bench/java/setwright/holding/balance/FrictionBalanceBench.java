@@ -16,7 +16,7 @@ import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 import setwright.Rounds;
 
-/** Balances of parts in vises, a new one each time: at most 1 ms for one load, 5 ms for the twelve of an operation. */
+/** Balances of parts in vises, a new one each time: at most 1 ms for one load, 5 ms for twelve, 50 ms for a whole operation. */
 @State(Scope.Thread)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MICROSECONDS)
@@ -26,8 +26,8 @@ import setwright.Rounds;
 public class FrictionBalanceBench {
     private static final int CASES = 200;
 
-    /** What is asked for at once: one load, twelve scattered ones, the turn of a cutter at three places fed two ways. */
-    @Param({"1", "12", "turn"})
+    /** Asked at once: one load, twelve scattered, the turn of a cutter at three places, 20 stations by 36 directions. */
+    @Param({"1", "12", "turn", "operation"})
     public String loads;
 
     private final List<Grip> grips = new ArrayList<>();
@@ -39,9 +39,11 @@ public class FrictionBalanceBench {
         Rounds.each(5, CASES, (random, round) -> {
             grips.add(RandomGrips.vise(random));
             cuts.add(
-                    loads.equals("turn")
-                            ? RandomGrips.turn(random, 16)
-                            : RandomGrips.cuts(random, Integer.parseInt(loads)));
+                    switch (loads) {
+                        case "turn" -> RandomGrips.turn(random, 16);
+                        case "operation" -> RandomGrips.operation(random);
+                        default -> RandomGrips.cuts(random, Integer.parseInt(loads));
+                    });
         });
     }
 

@@ -42,4 +42,18 @@ public record Contact(
     public Contact pressing(double newtons, String group) {
         return new Contact(name, at, normal, friction, new Press(newtons, group));
     }
+
+    /** The same contact of one of several things alike: what presses on it is shared with that one's contacts alone. */
+    public Contact called(String which) {
+        Press pressed =
+                press == null || press.group().isEmpty() ? press : new Press(press.newtons(), press.group() + which);
+        return new Contact(name + which, at, normal, friction, pressed);
+    }
+
+    /** The same contact with what presses on it that many times as hard. */
+    public Contact scaled(double times) {
+        return press == null
+                ? this
+                : new Contact(name, at, normal, friction, new Press(press.newtons() * times, press.group()));
+    }
 }

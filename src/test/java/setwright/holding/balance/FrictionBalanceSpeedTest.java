@@ -19,6 +19,22 @@ class FrictionBalanceSpeedTest {
         assertThat(5 * millisecondsEach(12, 400)).isLessThan(250);
     }
 
+    /** The target is 50 ms. */
+    @Test
+    void a_whole_operation_of_720_loads_takes_no_longer_than_half_a_second() {
+        List<Grip> grips = new ArrayList<>();
+        List<List<Load>> operations = new ArrayList<>();
+        Rounds.each(31, 12, (random, round) -> {
+            grips.add(RandomGrips.vise(random));
+            operations.add(RandomGrips.operation(random));
+        });
+        long before = System.nanoTime();
+        for (int i = 0; i < grips.size(); i++) {
+            new FrictionBalance(grips.get(i)).answer(operations.get(i));
+        }
+        assertThat((System.nanoTime() - before) / 1e6 / grips.size()).isLessThan(500);
+    }
+
     private static double millisecondsEach(int loads, int answers) {
         List<Grip> grips = new ArrayList<>();
         List<List<Load>> cuts = new ArrayList<>();

@@ -99,6 +99,25 @@ final class RandomGrips {
         return loads;
     }
 
+    /** 20 stations along a path, 36 directions of the force at each: all that one milling operation asks. */
+    static List<Load> operation(RandomGenerator random) {
+        double size = StrictMath.exp(random.nextDouble(4, 8));
+        double height = random.nextDouble(10, 80);
+        List<Load> loads = new ArrayList<>();
+        for (int station = 0; station < 20; station++) {
+            Vector at = new Vector(10 + 8 * station, random.nextDouble(10, 60), height);
+            for (int direction = 0; direction < 36; direction++) {
+                double angle = direction * Math.PI / 18;
+                Vector force = new Vector(
+                        size * StrictMath.cos(angle),
+                        size * StrictMath.sin(angle),
+                        size * random.nextDouble(-0.3, 0.3));
+                loads.add(new Load("cut", at, force, Vector.UP.times(-8 * size)));
+            }
+        }
+        return loads;
+    }
+
     /** Contacts on a small lattice, many in one place or line or plane, some without friction, some pressing for nothing. */
     static Grip awkward(RandomGenerator random) {
         double size = StrictMath.pow(10, random.nextInt(4) - 1);

@@ -24,6 +24,7 @@ class StabilityExamplesTest {
             entry("factor yy", in -> factors().yy()),
             entry("two-mode cutter at a speed", in -> twoModes(in).depthAt(in.of("n"))),
             entry("two-mode cutter near a peak", in -> peak(twoModes(in), in.of("n"))),
+            entry("two-mode cutter is quiet", in -> twoModes(in).depthAt(in.of("n")) > in.of("ap") ? 1 : 0),
             entry("two-mode cutter everywhere", in -> twoModes(in).smallestDepth()),
             entry("two-mode cutter chatters at", in -> hertz(twoModes(in))),
             entry("stiffness of the benchmark", in -> Examples.benchmarkStiffness(in.of("m"))),
