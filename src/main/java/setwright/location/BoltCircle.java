@@ -27,6 +27,17 @@ public record BoltCircle(int holes, double diameter, Place centre, double start,
             Source.of("chord table (shopswarf.orcon.net.nz/spacing.html); Guide to Machinery's Handbook, section 2"
                     + " (ja.scribd.com/document/382910956)"));
 
+    /** Straight distance over several spaces: for checking with a caliper over pins. */
+    public static final Formula SPACED_CHORD = new Formula(
+            "c = D sin(π s / n)",
+            symbol("c", "chord", Unit.MM, 0, 2000),
+            List.of(
+                    symbol("D", "diameter of the circle", Unit.MM, 1, 2000),
+                    symbol("s", "spaces", Unit.NONE, 1, 30),
+                    symbol("n", "holes", Unit.NONE, 31, 360)),
+            v -> v[0] * StrictMath.sin(Math.PI * v[1] / v[2]),
+            CHORD.source());
+
     public BoltCircle {
         if (holes < 1 || diameter <= 0) {
             throw new IllegalArgumentException(

@@ -28,7 +28,28 @@ public final class FlatsOnRound {
             v -> (v[0] - v[1]) / 2,
             GEOMETRY);
 
+    /** What is left from corner to corner of a flat that does not meet its neighbours, or as wide as they let it be. */
+    public static final Formula WIDTH = new Formula(
+            "w = √(D^2 - s^2)",
+            symbol("w", "width of a flat", Unit.MM, 0, 1000),
+            List.of(symbol("D", "round", Unit.MM, 501, 1000), ACROSS),
+            v -> StrictMath.sqrt(v[0] * v[0] - v[1] * v[1]),
+            GEOMETRY);
+
+    /** Over a flat and the round on its other side, as an odd number is measured. */
+    public static final Formula OVER_ROUND = new Formula(
+            "m = (D + s) / 2",
+            symbol("m", "over a flat and the far side", Unit.MM, 0, 1000),
+            List.of(symbol("D", "round", Unit.MM, 1, 1000), ACROSS),
+            v -> (v[0] + v[1]) / 2,
+            GEOMETRY);
+
     private FlatsOnRound() {}
+
+    /** Across the flats of the largest regular polygon in a round, whose corners are sharp. */
+    public static double sharp(double round, double flats) {
+        return round * StrictMath.cos(Math.PI / flats);
+    }
 
     public static double round(double across, double flats) {
         return across / StrictMath.cos(Math.PI / flats);

@@ -2,7 +2,9 @@ package setwright.reach;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import setwright.quantity.Procedure;
 import setwright.quantity.Source;
 import setwright.quantity.Unit;
@@ -39,6 +41,31 @@ public final class KneeHeights {
         }
         heights.sort(Comparator.comparingDouble(KneeHeight::chosen));
         return List.copyOf(heights);
+    }
+
+    /**
+     * How much further out each tool is to be set so that fewer heights serve all, by operation; empty where that saves
+     * none.
+     *
+     * @param more how much further out each tool may be set, by operation, mm
+     */
+    public static Map<String, Double> setOut(List<KneeWindow> windows, Map<String, Double> more) {
+        List<KneeHeight> longer = fewest(windows.stream()
+                .map(window -> window.reaching(more.getOrDefault(window.operation(), 0.0)))
+                .toList());
+        Map<String, Double> out = new LinkedHashMap<>();
+        if (longer.size() < fewest(windows).size()) {
+            for (KneeHeight height : longer) {
+                for (KneeWindow window : height.windows()) {
+                    double may = more.getOrDefault(window.operation(), 0.0);
+                    double lacking = height.low() - (window.high() - may);
+                    if (lacking > 0) {
+                        out.put(window.operation(), lacking);
+                    }
+                }
+            }
+        }
+        return out;
     }
 
     private static void requireOpen(List<KneeWindow> windows) {

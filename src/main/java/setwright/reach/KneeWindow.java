@@ -100,6 +100,11 @@ public record KneeWindow(String operation, double low, double high, double chang
         return new KneeWindow(operation, low, high, Math.max(low, height), bound);
     }
 
+    /** Every height that some tool serves that is set out further by up to so much. */
+    KneeWindow reaching(double more) {
+        return new KneeWindow(operation, low, high + more, changeFrom, bound);
+    }
+
     boolean holds(double height) {
         return low <= height && height <= high;
     }

@@ -2,6 +2,7 @@ package setwright.reach;
 
 import static setwright.quantity.Symbol.symbol;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import setwright.quantity.Formula;
@@ -50,14 +51,41 @@ public record ToolChange(List<Room> places) {
         }
     }
 
-    /** The room at a place; it does where there is at least what is needed. */
-    public record Room(Place place, double room, double needed) {
+    /**
+     * The room at a place; it does where there is at least what is needed.
+     *
+     * @param lost what the way there and back may lose
+     */
+    public record Room(Place place, double room, double needed, Lost lost) {
+        /** A place that loses nothing. */
+        public Room(Place place, double room, double needed) {
+            this(place, room, needed, Lost.NOTHING);
+        }
+
         public boolean does() {
             return room >= needed - ROUNDING;
         }
 
         public double margin() {
             return room - needed;
+        }
+    }
+
+    /**
+     * What slides and knee do not come back to, mm; nought where they move before the next cut in any case.
+     *
+     * @param place in X and Y
+     * @param depth in Z
+     */
+    public record Lost(double place, double depth) {
+        public static final Lost NOTHING = new Lost(0, 0);
+
+        Lost and(Lost other) {
+            return new Lost(place + other.place, depth + other.depth);
+        }
+
+        public double sum() {
+            return place + depth;
         }
     }
 
@@ -69,8 +97,22 @@ public record ToolChange(List<Room> places) {
      * @param highestBelow the highest thing below the tool over the hole
      * @param highestAside the highest thing below the tool with the table run aside: vise or table
      * @param dropOut how far the tool has to come down
+     * @param aside what running the table aside and back loses
+     * @param knee what winding the knee down and up again loses
      */
-    public record Asked(double nose, double projection, double highestBelow, double highestAside, DropOut dropOut) {}
+    public record Asked(
+            double nose,
+            double projection,
+            double highestBelow,
+            double highestAside,
+            DropOut dropOut,
+            Lost aside,
+            Lost knee) {
+        /** Where table and knee move between the two operations in any case. */
+        public Asked(double nose, double projection, double highestBelow, double highestAside, DropOut dropOut) {
+            this(nose, projection, highestBelow, highestAside, dropOut, Lost.NOTHING, Lost.NOTHING);
+        }
+    }
 
     public ToolChange {
         places = List.copyOf(places);
@@ -91,7 +133,16 @@ public record ToolChange(List<Room> places) {
 
     private static Room at(Place place, Asked asked, double nose, double highest) {
         return new Room(
-                place, room(nose, asked.projection(), highest), asked.dropOut().length());
+                place, room(nose, asked.projection(), highest), asked.dropOut().length(), lost(place, asked));
+    }
+
+    private static Lost lost(Place place, Asked asked) {
+        return switch (place) {
+            case OVER_THE_HOLE -> Lost.NOTHING;
+            case TABLE_RUN_ASIDE -> asked.aside();
+            case KNEE_DOWN -> asked.knee();
+            case KNEE_DOWN_AND_ASIDE -> asked.aside().and(asked.knee());
+        };
     }
 
     /** The lowest nose height at which the tool can be changed over the hole. */
@@ -99,9 +150,11 @@ public record ToolChange(List<Room> places) {
         return highestBelow + projection + dropOut.length();
     }
 
-    /** The cheapest place that does; empty where none does, and the tool cannot be got in or out at all. */
+    /** Of the places that do the one that loses least, then the nearest; empty where the tool cannot be got in or out. */
     public Optional<Room> cheapest() {
-        return places.stream().filter(Room::does).findFirst();
+        return places.stream()
+                .filter(Room::does)
+                .min(Comparator.comparingDouble(one -> one.lost().sum()));
     }
 
     /** The place with the most room, which says how much is missing where none does. */

@@ -82,4 +82,24 @@ class KneeWindowTest {
             }
         });
     }
+
+    /** The nose has to stand higher by what the tool is longer, and the machine ends where it ends. */
+    @Test
+    void a_longer_tool_never_widens_a_knee_window() {
+        Rounds.each(22, (random, round) -> {
+            double deepest = random.nextDouble(0, 200);
+            double crossing = deepest + random.nextDouble(0, 120);
+            double projection = random.nextDouble(60, 250);
+            double longer = projection + random.nextDouble(0, 150);
+            var machine = new NoseRange(0, random.nextDouble(300, 500), random.nextDouble(60, 130));
+
+            double width = width(KneeWindow.of(HeightsOfUse.byQuill("drill", projection, crossing, deepest), machine));
+            double after = width(KneeWindow.of(HeightsOfUse.byQuill("drill", longer, crossing, deepest), machine));
+            assertThat(after).isLessThanOrEqualTo(width + 1e-9);
+        });
+    }
+
+    private static double width(KneeWindow window) {
+        return window.isOpen() ? window.high() - window.low() : 0;
+    }
 }

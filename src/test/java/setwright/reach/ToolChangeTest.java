@@ -7,6 +7,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import setwright.reach.ToolChange.Asked;
+import setwright.reach.ToolChange.Lost;
 import setwright.reach.ToolChange.Place;
 
 class ToolChangeTest {
@@ -29,7 +30,24 @@ class ToolChangeTest {
         var drill = ToolChange.of(new Asked(400, 205, 143, 117, DropOut.drillChuck(25)), KNEE_MILL);
 
         assertThat(drill.cheapest().orElseThrow())
-                .isEqualTo(new ToolChange.Room(Place.OVER_THE_HOLE, 400 - 205 - 143, 25));
+                .isEqualTo(new ToolChange.Room(Place.OVER_THE_HOLE, 400 - 205 - 143, 25 + 12));
+    }
+
+    /** Over the hole there are 430 - 205 - 143 = 82 for 102: aside and down both do, and the one that loses less is named. */
+    @ParameterizedTest
+    @CsvSource({
+        "0, 0, TABLE_RUN_ASIDE",
+        "0.013, 0, KNEE_DOWN",
+        "0.013, 0.02, TABLE_RUN_ASIDE",
+        "0.013, 0.005, KNEE_DOWN"
+    })
+    void of_the_places_that_do_the_one_that_loses_least_is_named(double aside, double knee, Place place) {
+        var chuck = ToolChange.of(
+                new Asked(430, 205, 143, 117, DropOut.r8Shank(), new Lost(aside, 0), new Lost(0, knee)), KNEE_MILL);
+
+        var cheapest = chuck.cheapest().orElseThrow();
+        assertThat(cheapest.place()).isEqualTo(place);
+        assertThat(cheapest.lost().sum()).isEqualTo(Math.min(aside, knee));
     }
 
     @Test

@@ -58,6 +58,14 @@ public final class HeadTilt {
             v -> v[0] * StrictMath.sin(v[1]),
             GEOMETRY);
 
+    /** How far the quill goes for a depth square to the table. */
+    public static final Formula QUILL = new Formula(
+            "q = z / cos(a)",
+            symbol("q", "travel of the quill", Unit.MM, 0, 2000),
+            List.of(symbol("z", "depth square to the table", Unit.MM, 0, 200), ANGLE),
+            v -> v[0] / StrictMath.cos(v[1]),
+            GEOMETRY);
+
     private HeadTilt() {}
 
     /** @param slope reading over sweep */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import setwright.location.Contributor;
 import setwright.quantity.Source;
+import setwright.shop.Axis;
 
 /**
  * How true one slide goes to a figure; half-widths in millimetres.
@@ -26,6 +27,19 @@ public record AxisErrors(double reading, double screw, double backlash, String r
 
     public static AxisErrors dial(double division, boolean weighted) {
         return new AxisErrors(division / 2, SHORT_WAY, weighted ? 0 : RESIDUAL, "dial, half a division");
+    }
+
+    /** How a slide of a machine is read. */
+    public static AxisErrors of(Axis axis, boolean weighted) {
+        return switch (axis.read()) {
+            case DIAL -> dial(axis.division().inside(), weighted);
+            case READOUT -> READOUT;
+        };
+    }
+
+    /** How near the slide comes back to a figure that it stood at: screw and scale are as they were. */
+    public double back() {
+        return reading + backlash;
     }
 
     /** The head's own dial set without measuring: division, slack of its slide. */

@@ -5,6 +5,7 @@ import static setwright.quantity.Symbol.symbol;
 import java.util.List;
 import setwright.quantity.Formula;
 import setwright.quantity.Source;
+import setwright.quantity.Symbol;
 import setwright.quantity.Unit;
 
 /** Milling round on a rotary table, its middle under the middle of the arc. */
@@ -19,6 +20,16 @@ public final class RotaryWork {
                     symbol("r", "radius that is cut", Unit.MM, 5, 300)),
             v -> turning(v[0], v[2]) * v[1],
             Source.of("computed: feed over radius, times the worm ratio"));
+
+    private static final Source OFFSET = Source.of("computed: radius of the arc and of the cutter");
+    private static final Symbol FROM_MIDDLE = symbol("o", "middle of the table to the spindle", Unit.MM, 0, 1000);
+    private static final Symbol RADIUS = symbol("r", "radius of the arc", Unit.MM, 51, 500);
+    private static final Symbol CUTTER = symbol("d", "diameter of the cutter", Unit.MM, 1, 100);
+
+    public static final Formula OUTSIDE =
+            new Formula("o = r + d / 2", FROM_MIDDLE, List.of(RADIUS, CUTTER), v -> v[0] + v[1] / 2, OFFSET);
+    public static final Formula INSIDE =
+            new Formula("o = r - d / 2", FROM_MIDDLE, List.of(RADIUS, CUTTER), v -> v[0] - v[1] / 2, OFFSET);
 
     /** Which side of the cutter makes the arc. */
     public enum Cut {
@@ -35,9 +46,10 @@ public final class RotaryWork {
             throw new IllegalArgumentException("A cutter of " + cutter + " mm does not fit into a radius of " + radius
                     + " mm; it may be " + 2 * radius + " mm at most.");
         }
+        double[] both = {radius, cutter};
         return switch (cut) {
-            case OUTSIDE -> radius + cutter / 2;
-            case INSIDE -> radius - cutter / 2;
+            case OUTSIDE -> OUTSIDE.kernel().applyAsDouble(both);
+            case INSIDE -> INSIDE.kernel().applyAsDouble(both);
             case SLOT -> radius;
         };
     }

@@ -44,6 +44,17 @@ public final class KeySeat {
             v -> v[0] / 2,
             Source.of("ASME B17.1: S = D - Y - H / 2 (Machinery's Handbook Pocket Companion table 1)"));
 
+    /** From the touch at the side of the shaft to its middle. */
+    public static final Formula TO_CENTRE = new Formula(
+            "x = (D + c) / 2 + p",
+            symbol("x", "move to the middle", Unit.MM, 0, 500),
+            List.of(
+                    SHAFT,
+                    symbol("c", "diameter of the cutter, or width of a disc", Unit.MM, 1, 50),
+                    symbol("p", "paper between", Unit.MM, 0, 1)),
+            v -> (v[0] + v[1]) / 2 + v[2],
+            Source.of("computed: touch the side, then half of both; paper: common practice"));
+
     private KeySeat() {}
 
     /** @throws IllegalArgumentException where the key is as wide as the shaft */

@@ -9,6 +9,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import setwright.Rounds;
 import setwright.quantity.CsvRows;
+import setwright.quantity.gear.GearSizes;
 
 class GearsTest {
     /** The printed No. 8, 12 to 14, overlaps No. 7; the table has it as 12 to 13. */

@@ -12,10 +12,10 @@ import org.junit.jupiter.params.provider.MethodSource;
 import setwright.location.BoltCircle;
 import setwright.location.FlatsOnRound;
 import setwright.location.Place;
-import setwright.location.gear.GearSizes;
 import setwright.location.gear.InvoluteCutters;
 import setwright.quantity.CsvRows;
 import setwright.quantity.Rational;
+import setwright.quantity.gear.GearSizes;
 
 /** Worked examples, each with its source and tolerance; a row without a tolerance of its own is exact. */
 class IndexingExamplesTest {
