@@ -10,6 +10,8 @@ import setwright.plan.cut.CutPlan;
 import setwright.plan.cut.DepthAdvice;
 import setwright.plan.cut.LimitRule;
 import setwright.plan.cut.LimitRules;
+import setwright.plan.hold.GripRange;
+import setwright.plan.hold.GripRanges;
 import setwright.plan.hold.HoldPlan;
 import setwright.plan.index.IndexPlan;
 import setwright.plan.part.PartPlan;
@@ -45,9 +47,14 @@ public record Plan(
         return LimitRules.of(drawnUp, rows, part, operation);
     }
 
-    /** How deep a pass of a milled operation may be; searched for anew at every call. */
+    /** How deep a pass of a milled operation may be, and how deep the pencil takes it; searched for anew at every call. */
     public Optional<DepthAdvice> depthAdvice(String operation) {
         return LimitRules.depth(drawnUp, rows, part, operation);
+    }
+
+    /** How hard a set-up is held at least and at most; searched for anew at every call. */
+    public Optional<GripRange> gripRange(String setUp) {
+        return GripRanges.of(drawnUp, rows, part, cut, hold, setUp);
     }
 
     /** Everything that no sub-room could work out, with what it would need. */

@@ -22,6 +22,7 @@ import setwright.job.Feature;
 import setwright.job.GotBy;
 import setwright.job.Job;
 import setwright.job.Plannable;
+import setwright.job.StrapField;
 import setwright.job.Strapping;
 import setwright.job.TableHolding;
 import setwright.job.UndecidedHolding;
@@ -153,18 +154,7 @@ class HoldingPencilTest {
 
     @Test
     void what_a_person_wrote_of_a_strap_stays_and_the_rest_is_filled_in() {
-        Strapping open = Strapping.pencilled("mine");
-        Strapping ink = new Strapping(
-                "mine",
-                open.strap(),
-                open.stud(),
-                Plannable.inked(HoldingShop.length("40 mm")),
-                open.v(),
-                open.toward(),
-                open.padToStud(),
-                open.studToHeel(),
-                open.heelOver(),
-                open.torque());
+        Strapping ink = StrapField.U.write(Strapping.pencilled("mine"), Plannable.inked(HoldingShop.length("40 mm")));
         Plan plan = HoldingJobs.plan(
                 BASE_PLATE,
                 List.of(),

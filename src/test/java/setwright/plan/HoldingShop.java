@@ -190,6 +190,7 @@ public final class HoldingShop {
                         length("25 mm"),
                         null,
                         null,
+                        null,
                         KEPT,
                         SOURCE));
     }

@@ -90,12 +90,12 @@ class MilledByHandTest {
     }
 
     /**
-     * Pocket 40 x 30, corners 6, 5 deep, by the slot drill 12: one pass, down at one end of its middle line, one ring.
+     * Pocket 40 x 30, corners 6, 5 deep, by the slot drill 12: one pass, down at one end of its middle line, two rings.
      *
      * <pre>
-     * rings  (30 - 12) / 2 = 9, at most 0.75 · 12 = 9 a ring                    = 1
-     * path   line 40 - 12 - 2 · 9 = 10; to the ring √(19² + 9²) = 21.02; ring 2 · (28 + 18) = 92
-     *                                                                           = 123.02 mm
+     * rings  (30 - 12) / 2 = 9, at most 0.7 · 12 = 8.4 a ring for the corners   = 2
+     * path   line 40 - 12 - 2 · 9 = 10; to a ring 4.5 √2 = 6.364, twice; rings 2 · (19 + 9) = 56, 2 · (28 + 18) = 92
+     *                                                                           = 170.73 mm
      * gone   (40 · 30 - (4 - π) · 6²) · 5                                       = 5845.5 mm³
      * </pre>
      */
@@ -115,7 +115,7 @@ class MilledByHandTest {
                         null,
                         GotBy.TOOL));
         assertThat(block.cutter("pocket1-pocket")).isEqualTo("slot-drill-hss-12x16-shank12");
-        assertThat(stage.path().length(Move.Kind.CUT)).isCloseTo(123.02, within(0.01));
+        assertThat(stage.path().length(Move.Kind.CUT)).isCloseTo(170.73, within(0.01));
         assertThat(MilledBlock.removed(stage)).isCloseTo(5845.5, within(0.6));
         assertThat(requireNonNull(block.cut("pocket1-pocket").milling()).teethEngaged())
                 .as("the first round is cut in the full")

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
+import setwright.cutting.LimitName;
 import setwright.plan.cut.MilledExtremes;
 import setwright.plan.cut.OperationCut;
 import setwright.plan.cut.SecondOpinion;
@@ -50,5 +51,26 @@ class MilledExtremesTest {
                 .isEqualTo(cut.opinions().stream()
                         .filter(opinion -> opinion.ours().equals(cut.power()))
                         .anyMatch(SecondOpinion::apart));
+    }
+
+    /**
+     * A roughing mill of 4 teeth, its waves 0.5 mm deep and set off by a quarter from tooth to tooth: what stands out most
+     * at a height cuts 4 feeds there, for the others lie more than 3 feeds of it back.
+     *
+     * <pre>
+     * largest chip of a slot  h = 4 fz
+     * thin chip               0.005 / (4 fz)
+     * chip load               fz / (1.5 · feed of the table), as of any other end mill
+     * </pre>
+     */
+    @Test
+    void a_roughing_mill_cuts_the_feed_of_all_its_teeth_at_the_crest_of_a_wave() {
+        OperationCut cut = RoughedSlot.planned().cut().operation("slot1-slot").orElseThrow();
+        MilledExtremes beyond = requireNonNull(cut.extremes());
+        double feed = cut.feedPerEdge().inside();
+
+        assertThat(beyond.chip().inside()).isCloseTo(4 * feed, within(1e-6));
+        assertThat(RoughedSlot.used(cut, LimitName.THIN_CHIP)).isCloseTo(0.005 / (4 * feed), within(1e-6));
+        assertThat(RoughedSlot.used(cut, LimitName.CHIP_LOAD)).isLessThan(1);
     }
 }

@@ -13,6 +13,7 @@ import setwright.geometry.Body;
 import setwright.geometry.Box;
 import setwright.geometry.Role;
 import setwright.geometry.Side;
+import setwright.geometry.Stock;
 import setwright.job.Blank;
 import setwright.job.DeviceHolding;
 import setwright.job.Edge;
@@ -21,6 +22,7 @@ import setwright.job.Plannable;
 import setwright.job.StopAt;
 import setwright.job.TableHolding;
 import setwright.job.Tilt;
+import setwright.job.ViseField;
 import setwright.job.ViseHolding;
 import setwright.plan.part.Heights;
 import setwright.plan.part.SetUpStage;
@@ -110,13 +112,15 @@ class SeatsTest {
         return stage(blank, Side.TOP, 0, on(on, device)).heights().partBottom();
     }
 
-    /** Axis of the head 100 mm over the table: underside of a 30 mm bar at 85; it starts where the chuck ends. */
+    /** Axis of the head 100 mm over the table: underside of a 30 mm bar at 85; its jaws reach 30 mm over it. */
     @Test
     void a_bar_in_a_dividing_head_lies_at_its_centre_height() {
         SetUpStage stage = stage(
                 HoldingJobs.bar("30 mm", "120 mm"), Side.FRONT, 1, on(DeviceHolding.On.DIVIDING_HEAD, "head-200"));
         assertThat(stage.heights().partBottom()).isEqualTo(85);
         assertThat(stage.heights().left())
+                .isCloseTo(box(stage, "dividing head").plan().xHigh() - 30, within(1e-9));
+        assertThat(box(stage, "chuck").plan().xHigh())
                 .isCloseTo(box(stage, "dividing head").plan().xHigh(), within(1e-9));
     }
 
@@ -136,7 +140,7 @@ class SeatsTest {
 
     /** 60 x 40 tilted by 10 degrees about Y: 60 cos + 40 sin = 66.03 long, 60 sin + 40 cos = 49.81 high. */
     @Test
-    void a_tilted_block_counts_as_the_box_around_it_and_that_is_said() {
+    void a_tilted_block_sits_by_the_box_around_it_and_is_met_as_it_is() {
         Plan plan = HoldingJobs.plan(
                 HoldingJobs.block("60 mm", "50 mm", "40 mm"),
                 List.of(),
@@ -145,7 +149,12 @@ class SeatsTest {
         Heights heights = plan.part().setUp("s1").orElseThrow().heights();
         assertThat(heights.length()).isCloseTo(66.03, within(0.01));
         assertThat(heights.startTop() - heights.partBottom()).isCloseTo(49.81, within(0.01));
-        assertThat(plan.notChecked()).anyMatch(one -> one.needs().contains("tilted stock"));
+        Stock start = plan.part().setUp("s1").orElseThrow().start();
+        assertThat(start.bulk().volume()).isCloseTo(60 * 50 * 40, within(0.1));
+        assertThat(start.solid().box().zLow()).isCloseTo(heights.partBottom(), within(1e-9));
+        assertThat(start.solid().box().zHigh()).isCloseTo(heights.startTop(), within(1e-9));
+        assertThat(start.solid().box().plan().xLow()).isCloseTo(heights.left(), within(1e-9));
+        assertThat(plan.notChecked()).anyMatch(one -> one.check().equals("tilted-stock"));
     }
 
     @Test
@@ -156,7 +165,7 @@ class SeatsTest {
                 List.of(setUp(Side.TOP, 0, ViseHolding.pencilled())
                         .withTilt(new Tilt(Tilt.Axis.Y, angle("10 deg"), Tilt.By.HEAD))));
         assertThat(plan.part().setUp("s1").orElseThrow().heights().length()).isEqualTo(60);
-        assertThat(plan.notChecked()).noneMatch(one -> one.needs().contains("tilted stock"));
+        assertThat(plan.notChecked()).noneMatch(one -> one.check().equals("tilted-stock"));
     }
 
     /** Four shoes 30 long side by side: 120 over all, so that the first has its middle at -45. */
@@ -190,16 +199,9 @@ class SeatsTest {
     }
 
     private static ViseHolding vise(@Nullable String jaws, int parts, List<StopAt> stops) {
-        return new ViseHolding(
-                Plannable.inked("vise-6in"),
-                Plannable.pencilled(),
-                Plannable.pencilled(),
-                Plannable.pencilled(),
-                Plannable.pencilled(),
-                Plannable.pencilled(),
-                Plannable.pencilled(),
-                jaws,
-                Plannable.inked(parts),
-                stops);
+        ViseHolding six = ViseField.VISE.write(ViseHolding.pencilled(), Plannable.inked("vise-6in"));
+        ViseHolding gang = ViseField.PARTS.write(six, Plannable.inked(parts));
+        ViseHolding jawed = jaws == null ? gang : ViseField.JAWS.write(gang, Plannable.inked(jaws));
+        return jawed.withStops(stops);
     }
 }

@@ -37,9 +37,37 @@ public final class HolderFit {
 
     private static void style(Cutter cutter, Holder holder, List<String> reasons) {
         HolderKinds.against(cutter, holder).ifPresent(reasons::add);
+        if (overdrives(cutter, holder)) {
+            reasons.add("a chuck drives drills to " + holder.shankGreatest().text() + ", this one is "
+                    + cutter.diameter().text() + " on a reduced shank");
+        }
         if (holder.style() == Holder.Style.SET_SCREW && cutter.shankForm() != ShankForm.FLATTED) {
             reasons.add(PLAIN_SHANK);
         }
+    }
+
+    /** A chuck is rated by the drill that it drives, not by the shank that it holds (common practice). */
+    private static boolean overdrives(Cutter cutter, Holder holder) {
+        boolean chuck = switch (holder.style()) {
+            case DRILL_CHUCK_KEYED, DRILL_CHUCK_KEYLESS -> true;
+            case SPINDLE_COLLET,
+                    COLLET_CHUCK,
+                    SET_SCREW,
+                    FACE_MILL_ARBOR,
+                    SCREWED_SHANK_CHUCK,
+                    SHRINK,
+                    SHELL_MILL_ARBOR,
+                    FLY_CUTTER_BODY,
+                    BORING_HEAD,
+                    STUB_ARBOR,
+                    TAPER_SOCKET,
+                    TAPPING_HEAD,
+                    FLOATING_REAMER_HOLDER -> false;
+        };
+        return chuck
+                && cutter.form() == Cutter.Form.DRILL
+                && cutter.shankForm() == ShankForm.REDUCED
+                && cutter.diameter().inside() > holder.shankGreatest().inside() + SAME_SIZE;
     }
 
     /** Whether all that speaks against the pairing is a plain shank under a set screw: a caution, not a stop. */

@@ -71,6 +71,7 @@ final class HolderKinds {
         }
         return switch (style) {
             case DRILL_CHUCK_KEYED, DRILL_CHUCK_KEYLESS -> inChuck(cutter.form());
+            case TAPER_SOCKET -> only(!mills(cutter.form()), "a socket drives by its tang, and a mill walks out of it");
             case SCREWED_SHANK_CHUCK -> only(cutter.shankForm() == ShankForm.SCREWED, "it takes screwed shanks only");
             case TAPPING_HEAD -> only(cutter.form() == Cutter.Form.TAP, "a tapping head takes taps only");
             case FLOATING_REAMER_HOLDER -> only(cutter.form() == Cutter.Form.REAMER, "it takes reamers only");
@@ -78,7 +79,6 @@ final class HolderKinds {
                     COLLET_CHUCK,
                     SET_SCREW,
                     SHRINK,
-                    TAPER_SOCKET,
                     FACE_MILL_ARBOR,
                     SHELL_MILL_ARBOR,
                     STUB_ARBOR,
@@ -92,10 +92,17 @@ final class HolderKinds {
     }
 
     private static Optional<String> inChuck(Cutter.Form form) {
+        return mills(form)
+                ? Optional.of("a drill chuck has no hold on "
+                        + (form == Cutter.Form.END_MILL ? "an end mill" : "a milling cutter")
+                        + ": side load and pull open it")
+                : Optional.empty();
+    }
+
+    /** Whether it cuts on its side, and is pulled by its helix, on a shank. */
+    private static boolean mills(Cutter.Form form) {
         return switch (form) {
-            case END_MILL -> Optional.of("a drill chuck has no hold on an end mill: side load and pull open it");
-            case KEYSEAT_CUTTER, T_SLOT_CUTTER, DOVETAIL_CUTTER, CHAMFER_MILL, CORNER_ROUNDER ->
-                Optional.of("a drill chuck has no hold on a milling cutter: side load and pull open it");
+            case END_MILL, KEYSEAT_CUTTER, T_SLOT_CUTTER, DOVETAIL_CUTTER, CHAMFER_MILL, CORNER_ROUNDER -> true;
             case SPOT_DRILL,
                     DRILL,
                     REAMER,
@@ -109,7 +116,7 @@ final class HolderKinds {
                     SHELL_MILL,
                     BORING_BAR,
                     SLITTING_SAW,
-                    FORM_CUTTER -> Optional.empty();
+                    FORM_CUTTER -> false;
         };
     }
 }

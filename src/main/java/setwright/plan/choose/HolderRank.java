@@ -6,6 +6,7 @@ import java.util.stream.Stream;
 import setwright.shop.Cutter;
 import setwright.shop.Holder;
 import setwright.shop.Machine;
+import setwright.shop.ShankForm;
 
 /** Every holder that the shop owns for a cutter: those that may take it first, in the order the trade prefers. */
 public final class HolderRank {
@@ -25,15 +26,17 @@ public final class HolderRank {
                 .map(holder -> new Candidate(holder, HolderFit.against(cutter, holder, machine)))
                 .sorted(Comparator.comparing((Candidate candidate) -> !candidate.kept())
                         .thenComparing(candidate ->
-                                preference(cutter.form(), candidate.holder().style()))
+                                order(cutter).indexOf(candidate.holder().style()))
                         .thenComparing(
                                 candidate -> candidate.holder().projection().inside())
                         .thenComparing(candidate -> candidate.holder().id()))
                 .toList();
     }
 
-    private static int preference(Cutter.Form form, Holder.Style style) {
-        return order(form).indexOf(style);
+    /** A screwed shank belongs in its own chuck: a plain collet grips what is left of it behind the thread (common practice). */
+    private static List<Holder.Style> order(Cutter cutter) {
+        List<Holder.Style> usual = order(cutter.form());
+        return cutter.shankForm() == ShankForm.SCREWED ? before(usual, Holder.Style.SCREWED_SHANK_CHUCK) : usual;
     }
 
     /** Common practice: short and true before quick for what cuts on its side, quick before true for what only drills. */

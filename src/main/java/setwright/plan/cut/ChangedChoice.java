@@ -12,26 +12,12 @@ import setwright.quantity.Unit;
 /** An operation with one of its choices tried otherwise. */
 record ChangedChoice(DrawnOperation operation) {
     DrawnOperation to(Choice choice, double value) {
-        return new DrawnOperation(
-                operation.id(),
-                operation.standing(),
-                operation.kind(),
-                operation.features(),
-                operation.cutter(),
-                operation.holder(),
+        return operation.taking(
                 length(choice == Choice.STICK_OUT, operation.stickOut(), value),
                 length(choice == Choice.DEPTH, operation.depth(), value),
                 length(choice == Choice.WIDTH, operation.width(), value),
-                operation.finish(),
-                operation.lastPass(),
-                operation.toolLife(),
-                operation.direction(),
-                operation.coolant(),
-                operation.method(),
                 operation.speed(),
-                choice == Choice.FEED ? feed(value) : operation.feed(),
-                operation.kneeHeight(),
-                operation.reason());
+                choice == Choice.FEED ? feed(value) : operation.feed());
     }
 
     private static Drawn<Typed<Length>> length(boolean changed, Drawn<Typed<Length>> now, double value) {

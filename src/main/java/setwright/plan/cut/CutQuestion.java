@@ -1,6 +1,8 @@
 package setwright.plan.cut;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import setwright.cutting.Kienzle;
 import setwright.cutting.KienzleForce;
 import setwright.cutting.MillingCut;
@@ -18,12 +20,15 @@ import setwright.plan.UnderSkin;
 import setwright.plan.part.Heights;
 import setwright.plan.part.Holes;
 import setwright.plan.part.Mouths;
-import setwright.plan.part.OperationStage;
 import setwright.quantity.Given;
+import setwright.quantity.Length;
+import setwright.quantity.Typed;
 import setwright.quantity.Unit;
 import setwright.quantity.Value;
 import setwright.shop.Cutter;
 import setwright.shop.CuttingSpeed;
+import setwright.shop.EndMill;
+import setwright.shop.Holder;
 import setwright.shop.Material;
 
 /** One operation with all that its cut is worked out from, and the givens that its workings start with. */
@@ -34,7 +39,7 @@ record CutQuestion(
         Cutter cutter,
         CuttingSpeed row,
         Heights heights,
-        OperationStage stage,
+        CutPlace place,
         Rows rows) {
 
     Kienzle kienzle() {
@@ -49,11 +54,7 @@ record CutQuestion(
 
     /** The cutter on what holds it. */
     Mounting mounting() {
-        return Mounting.of(
-                rows,
-                cutter,
-                rows.holder(operation.holder().value()),
-                operation.stickOut().value().inside());
+        return Mounting.of(rows, cutter, holder(), operation.stickOut().value().inside());
     }
 
     Value kc11() {
@@ -81,6 +82,12 @@ record CutQuestion(
 
     Value diameter() {
         return tool("diameter", cutter.diameter().inside(), Unit.MM, "diameter");
+    }
+
+    /** From crest to trough of a roughing mill's edge, mm; empty where it is plain. */
+    OptionalDouble wave() {
+        Typed<Length> wave = cutter instanceof EndMill mill ? mill.wave() : null;
+        return wave == null ? OptionalDouble.empty() : OptionalDouble.of(wave.inside());
     }
 
     /** The diameter that it leaves on its first hole; the cutter's where it makes none. */
@@ -141,10 +148,20 @@ record CutQuestion(
                 .powerAt(operation.speed().value().inside());
     }
 
+    /** What of the drawing it cuts. */
+    Stream<Feature> features() {
+        return rows.job().plan().features().stream()
+                .filter(feature -> operation.features().contains(feature.id()));
+    }
+
+    Optional<Holder> holder() {
+        return rows.holder(operation.holder().value());
+    }
+
     /** Half the tolerance of the face that is cut, mm; empty where the drawing leaves it general. */
     Optional<Double> toleratedLean() {
-        return rows.job().plan().features().stream()
-                .filter(feature -> operation.features().contains(feature.id()) && feature.kind() == Feature.Kind.FACE)
+        return features()
+                .filter(feature -> feature.kind() == Feature.Kind.FACE)
                 .map(feature -> ((Face) feature).across())
                 .filter(Size::toleranced)
                 .map(size -> (size.greatestMm() - size.leastMm()) / 2)
@@ -154,13 +171,13 @@ record CutQuestion(
 
     /** Diameter of the hole that an earlier operation of the job drilled for the same feature, mm. */
     Optional<Double> holeBefore() {
-        return stage.holeBefore();
+        return place.holeBefore();
     }
 
     /** The same with another depth, width, feed or stick-out; a deeper pass goes deeper into the work. */
     CutQuestion with(LimitRule.Choice choice, double value) {
         boolean deep = choice == LimitRule.Choice.DEPTH && !operation.kind().inHole();
-        OperationStage there = deep ? stage.downTo(Math.min(stage.lowest(), stage.workTop() - value)) : stage;
+        CutPlace there = deep ? place.atLeast(value) : place;
         return new CutQuestion(
                 setUp, up, new ChangedChoice(operation).to(choice, value), cutter, row, heights, there, rows);
     }

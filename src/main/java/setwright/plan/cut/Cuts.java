@@ -24,6 +24,9 @@ public final class Cuts {
         List<NotChecked> missing = new ArrayList<>();
         for (DrawnSetUp setUp : drawnUp.setUps()) {
             for (DrawnOperation operation : setUp.operations()) {
+                if (operation.kind() == Operation.Kind.SCRIBE) {
+                    continue;
+                }
                 CutQuestion question = question(setUp, operation, rows, part).orElse(null);
                 if (question == null) {
                     missing.add(new NotChecked(
@@ -32,9 +35,6 @@ public final class Cuts {
                             operation.id(),
                             "a cutter in its holder, and a row of cutting speeds for it in "
                                     + rows.material().name()));
-                    continue;
-                }
-                if (operation.kind() == Operation.Kind.SCRIBE) {
                     continue;
                 }
                 cut(question)
@@ -66,21 +66,14 @@ public final class Cuts {
     /** A scriber only scratches: there is no load to work out, and nothing is missing. */
     static Optional<OperationCut> cut(CutQuestion question) {
         return switch (question.operation().kind()) {
-            case FACE, STEP, PROFILE, POCKET, SLOT, KEYSEAT, T_SLOT, DOVETAIL, CHAMFER -> MilledCut.of(question);
-            case WOODRUFF, SAW, FORM -> lies(question) ? MilledCut.of(question) : Optional.empty();
+            case FACE, STEP, PROFILE, POCKET, SLOT, KEYSEAT, T_SLOT, DOVETAIL, CHAMFER, WOODRUFF, SAW, FORM ->
+                MilledCut.of(question);
             case SPOT, DRILL, COUNTERBORE, SPOTFACE, COUNTERSINK -> Optional.of(DrillingCut.of(question));
             case BORE -> Optional.of(BoringCut.of(question));
             case REAM -> Optional.of(ReamingCut.of(question));
             case TAP -> Optional.of(TappingCut.of(question));
             case SCRIBE -> Optional.empty();
         };
-    }
-
-    /** Whether a disc under an upright spindle comes at what it cuts from the side. */
-    private static boolean lies(CutQuestion question) {
-        return question.rows().job().plan().features().stream()
-                .filter(feature -> question.operation().features().contains(feature.id()))
-                .noneMatch(feature -> feature.side() == question.up());
     }
 
     private static String unmodelled(Operation.Kind kind) {
@@ -110,7 +103,7 @@ public final class Cuts {
                 cutter.get(),
                 row.get(),
                 stage.get().heights(),
-                on.get(),
+                CutPlace.of(on.get()),
                 rows));
     }
 }

@@ -102,7 +102,7 @@ final class DrillingCut {
     }
 
     private double depth() {
-        return question.stage().workTop() - question.stage().lowest();
+        return question.place().depth();
     }
 
     private Value opened(CutQuestion spot) {

@@ -24,7 +24,7 @@ record HoleCut(
                 question.feed(),
                 feed,
                 null,
-                question.stage().workTop() - question.stage().lowest(),
+                question.place().depth(),
                 question.opened(),
                 passes,
                 power,

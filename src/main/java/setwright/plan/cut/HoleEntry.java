@@ -33,7 +33,7 @@ public enum HoleEntry {
     }
 
     static HoleEntry of(CutQuestion question) {
-        if (question.stage().marked()) {
+        if (question.place().marked()) {
             return SQUARE;
         }
         return Holes.of(question.operation(), question.rows().job())

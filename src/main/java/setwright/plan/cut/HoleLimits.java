@@ -60,7 +60,7 @@ final class HoleLimits {
         if (method == Operation.Method.QUILL_POWER && largest != null) {
             return OptionalDouble.of(question.cutter().diameter().inside() / largest.inside());
         }
-        return method == Operation.Method.QUILL_LEVER && question.operation().kind() == Operation.Kind.DRILL
+        return method.byLever() && question.operation().kind() == Operation.Kind.DRILL
                 ? OptionalDouble.of(slowestPush(question, cut) / LeverPush.BY_HAND)
                 : OptionalDouble.empty();
     }

@@ -39,7 +39,7 @@ public record HoleWork(
 
     /** Fed evenly down to its depth in one go. */
     static HoleWork plain(CutQuestion question, Band torque, @Nullable Band thrust) {
-        double depth = question.stage().workTop() - question.stage().lowest();
+        double depth = question.place().depth();
         return new HoleWork(
                 question.opened(),
                 List.of(depth),
@@ -54,8 +54,8 @@ public record HoleWork(
 
     /** A drill: in pecks, gently in where the face is rough or slanted, gently out where it goes through. */
     static HoleWork drilled(CutQuestion question, double feedPerTurn, Band torque, Band thrust) {
-        double depth = question.stage().workTop() - question.stage().lowest();
-        double thickness = question.stage().workTop() - question.heights().partBottom();
+        double depth = question.place().depth();
+        double thickness = question.place().workTop() - question.heights().partBottom();
         HoleEntry entry = HoleEntry.of(question);
         return new HoleWork(
                 question.opened(),

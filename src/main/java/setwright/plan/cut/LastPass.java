@@ -6,6 +6,7 @@ import setwright.job.Feature;
 import setwright.job.Keyseat;
 import setwright.job.Operation;
 import setwright.job.Slot;
+import setwright.rigidity.WallLeft;
 
 /**
  * The pass that leaves the surface: the last one, over the whole wall, where one is planned, else the pass that is taken all
@@ -34,7 +35,7 @@ record LastPass(CutQuestion question, MillingCut rough, double width, double dep
 
     /** All of the wall at once, as far as the flutes reach. */
     private static double whole(CutQuestion question, MillingCut rough) {
-        double high = question.stage().workTop() - question.stage().lowest();
+        double high = question.place().depth();
         return Math.max(
                 rough.axialDepth(),
                 Math.min(high, question.cutter().fluteLength().inside()));
@@ -50,8 +51,7 @@ record LastPass(CutQuestion question, MillingCut rough, double width, double dep
 
     /** By how much a slot is wider than its cutter, mm; 0 for everything else. */
     private static double wider(CutQuestion question) {
-        return question.rows().job().plan().features().stream()
-                .filter(feature -> question.operation().features().contains(feature.id()))
+        return question.features()
                 .mapToDouble(feature ->
                         slotWidth(feature) - question.cutter().diameter().inside())
                 .max()
@@ -74,6 +74,13 @@ record LastPass(CutQuestion question, MillingCut rough, double width, double dep
     /** Whether it is run once more at the same setting. */
     boolean sprung() {
         return question.operation().lastPass().value() == Operation.LastPass.WITH_SPRING_PASS;
+    }
+
+    /** The wall that it leaves. */
+    double wall() {
+        return question.operation().direction().value() == Operation.Direction.CLIMB
+                ? WallLeft.CLIMB
+                : WallLeft.CONVENTIONAL;
     }
 
     MillingCut cut() {

@@ -2,7 +2,6 @@ package setwright.plan.cut;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -34,14 +33,12 @@ public final class LimitRules {
                 .toList();
     }
 
-    /** How deep a pass of a milled operation may be; empty in a hole and where its cut cannot be worked out. */
+    /** How deep a pass of a milled operation may be; empty where there are no passes and where its cut cannot be worked out. */
     public static Optional<DepthAdvice> depth(DrawnUp drawnUp, Rows rows, PartPlan part, String operation) {
         return Cuts.question(drawnUp, rows, part, operation)
-                .filter(question -> !question.operation().kind().inHole())
-                .map(question -> DepthAdvice.of(
-                        rule(question, Choice.DEPTH),
-                        question.stage().workTop() - question.stage().lowest(),
-                        question.cutter().fluteLength().inside()));
+                .filter(question -> PassChoice.inPasses(question.operation().kind()))
+                .filter(question -> Cuts.cut(question).isPresent())
+                .map(question -> PassChoice.of(question).advice());
     }
 
     private static List<Choice> choices(CutQuestion question) {
@@ -133,10 +130,11 @@ public final class LimitRules {
         }
 
         Map<LimitName, Double> at(double value) {
-            Map<LimitName, Double> used = new EnumMap<>(LimitName.class);
-            Cuts.cut(question.with(choice, value))
-                    .ifPresent(cut -> cut.limits().forEach(limit -> used.merge(limit.name(), limit.used(), Math::max)));
-            return used;
+            CutQuestion changed = question.with(choice, value);
+            return question.operation().kind().inHole()
+                    ? PassTrial.shares(
+                            Cuts.cut(changed).map(OperationCut::limits).orElse(List.of()))
+                    : new PassTrial(question).with(choice, value);
         }
     }
 }

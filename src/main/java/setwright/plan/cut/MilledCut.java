@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import setwright.cutting.CuttingPower;
+import setwright.cutting.Limit;
 import setwright.cutting.MillingForce;
 import setwright.cutting.MillingLoad;
 import setwright.cutting.ShapedCut;
@@ -40,8 +41,44 @@ final class MilledCut {
         return MilledSection.of(question).map(section -> new MilledCut(question, section).worked());
     }
 
-    private boolean facing() {
-        return question.operation().kind() == Operation.Kind.FACE;
+    /** The limits alone; none where nothing is in the way. */
+    static List<Limit> limits(CutQuestion question) {
+        return MilledSection.of(question)
+                .map(section -> new MilledCut(question, section))
+                .map(milled -> milled.limits(Stabilities.measured(question, milled.cut.whole())))
+                .orElse(List.of());
+    }
+
+    /** With those of the last pass, where one of its own follows. */
+    private List<Limit> limits(@Nullable Stability stability) {
+        List<Limit> roughing = new MilledLimits(question, load, spring, stability).used();
+        LastPass last = LastPass.of(question, load.cut());
+        if (!last.finishing() || question.operation().kind() == Operation.Kind.FACE) {
+            return roughing;
+        }
+        MillingLoad lighter = MillingForce.of(last.cut(), shape.kienzle()).load();
+        ToolSpring gives = ToolSpring.of(
+                question,
+                lighter.peakResultant(),
+                lighter.peakTorque(),
+                last.cut().axialDepth() / 2);
+        return MilledLimits.both(roughing, new MilledLimits(question, lighter, gives, null).used());
+    }
+
+    /** How much of what is allowed is left on a wall by the pass that leaves it; see {@link SpringShare}. */
+    static double leftOn(CutQuestion question) {
+        return MilledSection.of(question)
+                .map(section -> new MilledCut(question, section))
+                .flatMap(milled -> SpringShare.leftOn(question, milled.cut.whole()))
+                .orElse(0.0);
+    }
+
+    /** What the pass leaves of the walls; none where nothing is in the way. */
+    static List<SurfaceLeft> left(CutQuestion question) {
+        return MilledSection.of(question)
+                .map(section -> new MilledCut(question, section))
+                .map(milled -> SurfacesLeft.of(question, milled.cut.whole()))
+                .orElse(List.of());
     }
 
     private OperationCut worked() {
@@ -79,7 +116,7 @@ final class MilledCut {
                 MilledExtremes.of(new MilledExtremes.Nominal(question, shape, cut, power), opinions, inputs),
                 opinions,
                 stability,
-                new MilledLimits(question, load, spring, stability).used(),
+                limits(stability),
                 null,
                 List.of(),
                 List.of());

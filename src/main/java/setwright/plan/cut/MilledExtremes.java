@@ -2,10 +2,13 @@ package setwright.plan.cut;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import setwright.cutting.Kienzle;
 import setwright.cutting.MillingForce;
 import setwright.cutting.ShapedCut;
+import setwright.cutting.SharedForce;
 import setwright.cutting.UnevenTeeth;
 import setwright.quantity.Band;
 import setwright.quantity.Given;
@@ -18,7 +21,7 @@ import setwright.shop.Holder;
  * What a milled cut comes to where it goes worse than nominal; limits are judged by the nominal cut.
  *
  * @param runOut total indicated, the poor end of the holder's, mm
- * @param chip the largest, without run-out, mm
+ * @param chip the largest, without run-out, mm; of a roughing mill that at the crest of a wave
  * @param chipRunningOut the largest that one tooth takes with it, mm
  * @param forceRunningOut largest side force on the cutter with it, N
  * @param power from the least of the published ways that lie apart to a worn edge or the highest of them, W
@@ -33,7 +36,8 @@ public record MilledExtremes(Value runOut, Value chip, Worked chipRunningOut, Wo
         Value runOut = runOut(question);
         UnevenTeeth teeth = UnevenTeeth.worstRunningOut(
                 question.cutter().teeth(), runOut.inside() / 2, cut.whole().largestChip());
-        Value chip = Given.of("largest chip", cut.largestChip(), Unit.MM, "thickest place of the arc");
+        Value chip = Given.of(
+                "largest chip", thickest(question, null, cut.largestChip()), Unit.MM, "thickest place of the arc");
         double force = MillingForce.of(cut, nominal.shape().kienzle(), teeth)
                 .largest()
                 .force()
@@ -42,7 +46,7 @@ public record MilledExtremes(Value runOut, Value chip, Worked chipRunningOut, Wo
         return new MilledExtremes(
                 runOut,
                 chip,
-                UnevenTeeth.LARGEST.of(teeth.largest(cut.largestChip()), worst, chip, runOut),
+                UnevenTeeth.LARGEST.of(thickest(question, teeth, cut.largestChip()), worst, chip, runOut),
                 MillingForce.PEAK_RUNNING_OUT.of(
                         force,
                         worst,
@@ -50,7 +54,20 @@ public record MilledExtremes(Value runOut, Value chip, Worked chipRunningOut, Wo
                 band(nominal.power(), opinions));
     }
 
-    private static Value runOut(CutQuestion question) {
+    /** The largest chip of any tooth where plain ones that run true would take the given one, mm. */
+    static double thickest(CutQuestion question, @Nullable UnevenTeeth out, double even) {
+        int count = question.cutter().teeth();
+        UnevenTeeth teeth = out == null ? UnevenTeeth.runningOut(count, 0, 0) : out;
+        return question.wave().isEmpty()
+                ? teeth.largest(even)
+                : IntStream.range(0, SharedForce.HEIGHTS)
+                        .mapToObj(i -> SharedForce.wave(count, question.wave().getAsDouble(), i))
+                        .mapToDouble(wave -> wave.and(teeth).largest(even))
+                        .max()
+                        .orElseThrow();
+    }
+
+    static Value runOut(CutQuestion question) {
         String id = question.operation().holder().value();
         double poor = question.rows()
                 .holder(id)

@@ -21,7 +21,6 @@ import setwright.job.Step;
 import setwright.quantity.Band;
 import setwright.quantity.Length;
 import setwright.quantity.Typed;
-import setwright.shop.Holder;
 
 /** Every limit of a milled operation, with the share that it uses up. */
 record MilledLimits(
@@ -30,22 +29,46 @@ record MilledLimits(
         ToolSpring spring,
         @Nullable Stability stability) {
 
+    private static final List<LimitName> LOADS = List.of(
+            LimitName.SPINDLE_POWER,
+            LimitName.SPINDLE_TORQUE,
+            LimitName.BELT,
+            LimitName.TOOL_BREAKAGE,
+            LimitName.SHANK_GRIP,
+            LimitName.SHANK_PULL_OUT);
+
     /** The one used up most first. */
     List<Limit> used() {
         List<Limit> limits = new ArrayList<>();
         double speed = question.speed().inside();
         if (speed > 0) {
-            limits.addAll(bounds().used(load, speed));
+            double thickest = MilledExtremes.thickest(question, null, load.cut().largestChip());
+            limits.addAll(bounds().used(load, speed, thickest));
         }
         question.toleratedLean()
                 .filter(half -> question.operation().kind() == Operation.Kind.FACE)
                 .ifPresent(half -> limits.add(new Limit(
                         LimitName.TOOL_SPRING, Math.abs(spring.leaves().inside()) / half)));
+        SpringShare.of(question, load.cut()).ifPresent(used -> limits.add(new Limit(LimitName.TOOL_SPRING, used)));
         limits.add(new Limit(LimitName.TOOL_BREAKAGE, spring.breakage()));
         chatter().ifPresent(limits::add);
-        holder().flatMap(ShankHold::of).ifPresent(grip -> shank(grip, limits));
+        question.holder().flatMap(ShankHold::of).ifPresent(grip -> shank(grip, limits));
         limits.sort(Comparator.comparingDouble(Limit::used).reversed().thenComparing(Limit::name));
         return limits;
+    }
+
+    /** Of two passes that follow each other the heavier, limit by limit; chip and feed are those of the first. */
+    static List<Limit> both(List<Limit> first, List<Limit> second) {
+        List<Limit> all = new ArrayList<>();
+        for (Limit one : first) {
+            double used = second.stream()
+                    .filter(other -> LOADS.contains(one.name()) && other.name() == one.name())
+                    .mapToDouble(Limit::used)
+                    .reduce(one.used(), Math::max);
+            all.add(new Limit(one.name(), used));
+        }
+        all.sort(Comparator.comparingDouble(Limit::used).reversed().thenComparing(Limit::name));
+        return all;
     }
 
     /** An estimated mode is too wide a band to be a limit; a measured one is. */
@@ -62,16 +85,12 @@ record MilledLimits(
                 load.cut().cutter().diameter(),
                 question.row(),
                 question.rows().machine());
-        bounds = SafeSpeed.of(question.cutter(), holder().orElse(null))
+        bounds = SafeSpeed.of(question.cutter(), question.holder().orElse(null))
                 .map(SafeSpeed::most)
                 .map(bounds::notFasterThan)
                 .orElse(bounds);
         OptionalDouble asked = roughness();
         return asked.isPresent() ? bounds.asFineAs(asked.getAsDouble()) : bounds;
-    }
-
-    private Optional<Holder> holder() {
-        return question.rows().holder(question.operation().holder().value());
     }
 
     /** The grip on a bad day against the mean pull of the helix and the largest torque; every other holder drives. */
@@ -84,8 +103,7 @@ record MilledLimits(
 
     /** The finest that the walls are asked, mm. */
     private OptionalDouble roughness() {
-        return question.rows().job().plan().features().stream()
-                .filter(feature -> question.operation().features().contains(feature.id()))
+        return question.features()
                 .flatMap(feature -> finish(feature).stream())
                 .mapToDouble(Typed::inside)
                 .min();

@@ -8,6 +8,7 @@ import setwright.job.Feature;
 import setwright.job.Operation;
 import setwright.job.Slit;
 import setwright.job.WoodruffSeat;
+import setwright.plan.part.Lying;
 import setwright.plan.part.MilledWidth;
 import setwright.shop.BoredCutter;
 import setwright.shop.CornerRounder;
@@ -26,29 +27,37 @@ record MilledSection(double diameter, double width, double depth, Direction dire
     /** Empty where the drawing does not state what a saw, a seat cutter or a form cutter sinks to. */
     static Optional<MilledSection> of(CutQuestion question) {
         return switch (question.operation().kind()) {
-            case WOODRUFF, SAW, FORM -> sunk(question).map(sunk -> ofDisc(question, sunk));
-            default -> question.stage().runs() > 0 ? Optional.of(new FromPath(question).section()) : Optional.empty();
+            case WOODRUFF, SAW, FORM ->
+                question.place().runs() > 0 ? sunk(question).map(sunk -> ofDisc(question, sunk)) : Optional.empty();
+            default -> question.place().runs() > 0 ? Optional.of(new FromPath(question).section()) : Optional.empty();
         };
     }
 
     /** How far a disc sinks into the side of the work. */
     private static Optional<Double> sunk(CutQuestion question) {
-        return question.rows().job().plan().features().stream()
-                .filter(feature -> question.operation().features().contains(feature.id()))
+        return question.features()
                 .findFirst()
-                .flatMap(MilledSection::sunk)
+                .flatMap(feature -> sunk(question, feature))
                 .filter(depth -> depth > 0);
     }
 
-    private static Optional<Double> sunk(Feature feature) {
+    private static Optional<Double> sunk(CutQuestion question, Feature feature) {
         return switch (feature.kind()) {
             case WOODRUFF_SEAT -> Optional.of(fromCrown((WoodruffSeat) feature));
             case SLIT ->
                 Optional.ofNullable(((Slit) feature).depth())
-                        .map(depth -> depth.nominal().inside());
+                        .map(depth -> depth.nominal().inside())
+                        .or(() -> Optional.of(through(question, feature)));
             case DIVIDED -> Optional.of(((Divided) feature).depth().nominal().inside());
             default -> Optional.empty();
         };
+    }
+
+    private static double through(CutQuestion question, Feature feature) {
+        return Lying.of(question.rows().job().plan().blank().envelope(), feature.side(), 0)
+                .upright()
+                .nominal()
+                .inside();
     }
 
     /** The side of a seat begins lower than the crown by the rise of the arc over its width. */
@@ -113,7 +122,7 @@ record MilledSection(double diameter, double width, double depth, Direction dire
 
         private double depth() {
             double pass = question.operation().depth().value().inside();
-            double whole = question.stage().workTop() - question.stage().lowest();
+            double whole = question.place().depth();
             return facing() ? pass : Math.min(pass, Math.max(whole, 0.01));
         }
 
@@ -123,10 +132,11 @@ record MilledSection(double diameter, double width, double depth, Direction dire
 
         private int passes() {
             if (!facing()) {
-                return question.stage().runs();
+                return question.place().runs();
             }
-            double allowance =
-                    question.heights().startTop() - question.heights().finishedTop();
+            double allowance = Math.max(
+                    question.heights().startTop() - question.heights().finishedTop(),
+                    question.place().depth());
             int lanes = (int) Math.ceil(question.heights().depth() / width() - 1e-9);
             return Math.max(1, (int) Math.ceil(allowance / depth() - 1e-6)) * lanes;
         }

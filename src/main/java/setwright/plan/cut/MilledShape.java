@@ -1,6 +1,7 @@
 package setwright.plan.cut;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -57,8 +58,7 @@ record MilledShape(CutQuestion question, MilledSection section, double feed) {
 
     /** Beside the neck, which was milled before; where the cutter is narrower than the head it goes along either side. */
     private Optional<ShapedCut> head() {
-        return question.rows().job().plan().features().stream()
-                .filter(feature -> question.operation().features().contains(feature.id()))
+        return question.features()
                 .filter(TSlot.class::isInstance)
                 .map(TSlot.class::cast)
                 .filter(slot -> slot.neck().nominal().inside() < section.diameter())
@@ -168,7 +168,7 @@ record MilledShape(CutQuestion question, MilledSection section, double feed) {
     }
 
     private EdgeForce waved(EdgeForce law) {
-        Typed<Length> wave = question.cutter() instanceof EndMill mill ? mill.wave() : null;
-        return wave == null ? law : SharedForce.waved(law, question.cutter().teeth(), wave.inside());
+        OptionalDouble wave = question.wave();
+        return wave.isEmpty() ? law : SharedForce.waved(law, question.cutter().teeth(), wave.getAsDouble());
     }
 }

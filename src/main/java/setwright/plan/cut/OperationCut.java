@@ -118,6 +118,11 @@ public record OperationCut(
                 .map(MilledExtremes::power);
     }
 
+    /** What more could bind, of which only an estimate is known. */
+    public List<LooseLimit> looseLimits() {
+        return LooseLimit.of(this);
+    }
+
     /** The limit that binds first. */
     public @Nullable Limit governing() {
         return limits.isEmpty() ? null : limits.get(0);

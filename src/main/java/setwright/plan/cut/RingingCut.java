@@ -1,5 +1,7 @@
 package setwright.plan.cut;
 
+import java.util.List;
+import org.jspecify.annotations.Nullable;
 import setwright.quantity.Band;
 import setwright.rigidity.stability.Mode;
 import setwright.rigidity.stability.QuietDepth;
@@ -54,15 +56,21 @@ public record RingingCut(
         return ZeroOrder.of(cut, along, across);
     }
 
+    /** The lobe diagram whichever way it feeds: so many speeds, evenly spaced, by the zero-order border of the expected modes. */
+    public List<ZeroOrder.Lobe> lobes(double from, double to, int count) {
+        Quick border = quick();
+        return border.one().lobes(from, to, count).stream()
+                .map(lobe -> new ZeroOrder.Lobe(lobe.speed(), border.depthAt(lobe.speed())))
+                .toList();
+    }
+
     /** Up to which a speed is quiet by the zero-order border, whichever way it feeds. */
     Quick quick() {
         return new Quick(border(x, y), x.equals(y) ? null : border(y, x));
     }
 
     /** Borders that were walked once. */
-    public record Quick(
-            ZeroOrder one,
-            @org.jspecify.annotations.Nullable ZeroOrder other) {
+    public record Quick(ZeroOrder one, @Nullable ZeroOrder other) {
         double depthAt(double speed) {
             return other == null ? one.depthAt(speed) : Math.min(one.depthAt(speed), other.depthAt(speed));
         }

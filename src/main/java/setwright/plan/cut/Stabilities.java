@@ -37,7 +37,20 @@ public final class Stabilities {
         if (speed <= 0) {
             return null;
         }
-        ToolModes modes = ToolModes.of(question);
+        return of(question, cut, ToolModes.of(question));
+    }
+
+    /** @return null where nobody tapped the tool, or the spindle stands still */
+    static @Nullable Stability measured(CutQuestion question, MillingCut cut) {
+        return question.operation().speed().value().inside() <= 0
+                ? null
+                : ToolModes.tapped(question)
+                        .map(tested -> of(question, cut, ToolModes.measured(tested)))
+                        .orElse(null);
+    }
+
+    private static Stability of(CutQuestion question, MillingCut cut, ToolModes modes) {
+        double speed = question.operation().speed().value().inside();
         ToothCut teeth = new ToothCut(
                 cut.cutter().teeth(),
                 cut.engagement(),

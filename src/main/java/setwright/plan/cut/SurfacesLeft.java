@@ -36,7 +36,11 @@ final class SurfacesLeft {
         if (question.operation().kind() == Operation.Kind.BORE) {
             return BoreLeft.of(question, cut).stream().toList();
         }
-        return load == null ? List.of() : new SurfacesLeft(question, load.cut()).all();
+        return load == null ? List.of() : of(question, load.cut());
+    }
+
+    static List<SurfaceLeft> of(CutQuestion question, MillingCut rough) {
+        return new SurfacesLeft(question, rough).all();
     }
 
     private List<SurfaceLeft> all() {
@@ -66,12 +70,9 @@ final class SurfacesLeft {
 
     /** A spring pass cuts what the last one left on; what was taken too much stays taken. */
     private SurfaceLeft wall(Surface surface, MillingCut cut, boolean sprung) {
-        double at = question.operation().direction().value() == Operation.Direction.CLIMB
-                ? WallLeft.CLIMB
-                : WallLeft.CONVENTIONAL;
-        SurfaceLeft first = left(surface, cut, at);
+        SurfaceLeft first = left(surface, cut, last.wall());
         return sprung && first.inside() > NOTHING_LEFT
-                ? left(surface, last.ofWidth(first.inside(), cut.axialDepth()), at)
+                ? left(surface, last.ofWidth(first.inside(), cut.axialDepth()), last.wall())
                 : first;
     }
 

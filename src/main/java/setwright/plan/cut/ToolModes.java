@@ -22,7 +22,7 @@ record ToolModes(Mode x, Mode y, Ends soft, Ends stiff, boolean measured) {
         return tapped(question).map(ToolModes::measured).orElseGet(() -> estimated(question));
     }
 
-    private static Optional<TapTest> tapped(CutQuestion question) {
+    static Optional<TapTest> tapped(CutQuestion question) {
         double stickOut = question.operation().stickOut().value().inside();
         return question.rows().all(TapTest.class).stream()
                 .filter(test -> test.machine().equals(question.rows().machine().id())
@@ -32,7 +32,7 @@ record ToolModes(Mode x, Mode y, Ends soft, Ends stiff, boolean measured) {
                 .findFirst();
     }
 
-    private static ToolModes measured(TapTest test) {
+    static ToolModes measured(TapTest test) {
         return new ToolModes(mode(test.x()), mode(test.y()), Ends.AS_EXPECTED, Ends.AS_EXPECTED, true);
     }
 

@@ -5,11 +5,8 @@ import java.util.List;
 import setwright.cutting.MillingCut;
 import setwright.cutting.MillingLoad;
 import setwright.cutting.TurnPoint;
-import setwright.geometry.Body;
 import setwright.geometry.Box;
-import setwright.geometry.Role;
 import setwright.geometry.Single;
-import setwright.geometry.plane.PlanBox;
 import setwright.job.Blank;
 import setwright.job.DrawnHolding;
 import setwright.job.DrawnSetUp;
@@ -35,12 +32,14 @@ final class WorkSprung {
 
     private final CutQuestion question;
     private final SetUpStage stage;
+    private final OperationStage on;
     private final DrawnSetUp setUp;
     private final MillingCut cut;
 
-    private WorkSprung(CutQuestion question, SetUpStage stage, DrawnSetUp setUp, MillingCut cut) {
+    private WorkSprung(CutQuestion question, SetUpStage stage, OperationStage on, DrawnSetUp setUp, MillingCut cut) {
         this.question = question;
         this.stage = stage;
+        this.on = on;
         this.setUp = setUp;
         this.cut = cut;
     }
@@ -49,12 +48,17 @@ final class WorkSprung {
         MillingLoad load = done.milling();
         return load == null
                 ? List.of()
-                : new WorkSprung(
+                : stage.operations().stream()
+                        .filter(on -> on.operation().equals(done.operation()))
+                        .findFirst()
+                        .map(on -> new WorkSprung(
                                 question,
                                 stage,
+                                on,
                                 setUp,
-                                LastPass.of(question, load.cut()).cut())
-                        .all();
+                                LastPass.of(question, load.cut()).cut()))
+                        .map(WorkSprung::all)
+                        .orElse(List.of());
     }
 
     private List<WorkGives> all() {
@@ -90,46 +94,24 @@ final class WorkSprung {
 
     /** Two supports with air between them; more than two, or one that reaches through, and nothing is said. */
     private void between(List<WorkGives> found) {
-        List<PlanBox> supports = supports();
-        if (supports.size() != 2) {
-            return;
-        }
-        PlanBox one = supports.get(0);
-        PlanBox other = supports.get(1);
-        double alongX = Math.max(one.xLow(), other.xLow()) - Math.min(one.xHigh(), other.xHigh());
-        double alongY = Math.max(one.yLow(), other.yLow()) - Math.min(one.yHigh(), other.yHigh());
-        double span = Math.max(alongX, alongY);
-        if (span <= TOUCHES) {
-            return;
-        }
-        double across =
-                alongX > alongY ? stage.heights().depth() : stage.heights().length();
-        found.add(
-                round()
-                        ? shaft(span)
+        Supports.of(stage, setUp.holding())
+                .gap()
+                .filter(gap -> newlyGone().stream()
+                        .anyMatch(gone -> gap.reaches(gone.box().plan())))
+                .map(gap -> round()
+                        ? shaft(gap.span())
                         : plate(
                                 Where.BETWEEN_SUPPORTS,
                                 PlateTable.PARALLELS_EDGE,
                                 upOrDown(),
-                                span,
-                                across,
-                                thickness()));
+                                gap.span(),
+                                gap.across(stage.heights()),
+                                thickness()))
+                .ifPresent(found::add);
     }
 
     private boolean round() {
         return question.rows().job().plan().blank().kind() == Blank.Kind.ROUND_BAR;
-    }
-
-    private List<PlanBox> supports() {
-        return stage.fixtures().stream()
-                .filter(body -> body.role() == Role.PARALLEL || body.role() == Role.PACKING)
-                .filter(body -> Math.abs(box(body).zHigh() - stage.heights().partBottom()) < TOUCHES)
-                .map(body -> box(body).plan())
-                .toList();
-    }
-
-    private static Box box(Body body) {
-        return body.solid().box();
     }
 
     private double thickness() {
@@ -138,11 +120,7 @@ final class WorkSprung {
 
     private void walls(List<WorkGives> found) {
         for (Single gone : newlyGone()) {
-            WallBeside.thinnest(
-                            question.stage().after(),
-                            gone.box(),
-                            stage,
-                            setUp.holding().kind())
+            WallBeside.thinnest(on.after(), gone.box(), stage, setUp.holding().kind())
                     .ifPresent(wall -> found.add(plate(
                             Where.WALL,
                             PlateTable.OVERHANG,
@@ -159,7 +137,7 @@ final class WorkSprung {
             Box box = gone.box();
             double thick = box.zLow() - bottom;
             boolean free = bottom - stage.heights().bed() > TOUCHES
-                    && supports().stream().noneMatch(one -> one.gap(box.plan()) < TOUCHES);
+                    && Supports.of(stage, setUp.holding()).noneUnder(box.plan());
             if (thick > TOUCHES && free) {
                 double shorter = Math.min(box.plan().length(), box.plan().depth());
                 double longer = Math.max(box.plan().length(), box.plan().depth());
@@ -169,7 +147,6 @@ final class WorkSprung {
     }
 
     private List<Single> newlyGone() {
-        OperationStage on = question.stage();
         return on.after()
                 .cuts()
                 .subList(
@@ -234,8 +211,11 @@ final class WorkSprung {
         return Given.of(name, mm, Unit.MM, "where the part sits");
     }
 
-    private static WorkGives gives(Where where, Worked worked, double span, double thick) {
+    private WorkGives gives(Where where, Worked worked, double span, double thick) {
         double expected = worked.inside();
-        return new WorkGives(where, worked, new Band(expected, expected, WORN * expected), span, thick);
+        Double allowed = where == Where.WALL
+                ? Tolerated.of(question.features()).map(Tolerated::out).orElse(null)
+                : Tolerated.fromAbove(question.features()).orElse(null);
+        return new WorkGives(where, worked, new Band(expected, expected, WORN * expected), span, thick, allowed);
     }
 }

@@ -18,8 +18,9 @@ import setwright.quantity.Value;
  * front bottom corner.
  *
  * @param given what presses, for the working
+ * @param grips that both are made of
  */
-record Balance(FrictionBalance expected, FrictionBalance pessimistic, Value given) {
+record Balance(FrictionBalance expected, FrictionBalance pessimistic, Value given, Function<Outlook, Grip> grips) {
     /** Standard acceleration of fall, m/s²: newtons from kilograms. */
     static final double GRAVITY = 9.80665;
 
@@ -27,16 +28,24 @@ record Balance(FrictionBalance expected, FrictionBalance pessimistic, Value give
         return new Balance(
                 new FrictionBalance(grips.apply(Outlook.EXPECTED)),
                 new FrictionBalance(grips.apply(Outlook.PESSIMISTIC)),
-                given);
+                given,
+                grips);
+    }
+
+    /** The same with everything that presses that many times as hard. */
+    Balance scaled(double times) {
+        return of(outlook -> scaled(grips.apply(outlook), times), given);
+    }
+
+    private static Grip scaled(Grip grip, double times) {
+        return new Grip(grip.contacts().stream().map(one -> one.scaled(times)).toList(), grip.ownWeight());
     }
 
     /** The part's own weight as it is put in. */
     static Load weight(SetUpStage stage, Rows rows) {
         Heights heights = stage.heights();
         return Load.weight(
-                GRAVITY
-                        * stage.start().bulk().volume()
-                        * rows.material().density().inside(),
+                GRAVITY * stage.start().bound() * rows.material().density().inside(),
                 new Vector(heights.length() / 2, heights.depth() / 2, (heights.startTop() - heights.partBottom()) / 2));
     }
 

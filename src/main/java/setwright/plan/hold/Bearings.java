@@ -41,6 +41,19 @@ final class Bearings {
                 Math.min(heights.depth(), all.yHigh() - heights.front()));
     }
 
+    /** The head of every jack. */
+    static List<Bearing> jacks(DrawnTable table, Heights heights, Rows rows) {
+        return PackingPlaces.of(table, heights, rows).stream()
+                .map(place -> Bearing.beside(
+                        place.name(),
+                        new Vector(
+                                place.plan().middle().x() - heights.left(),
+                                place.plan().middle().y() - heights.front(),
+                                0),
+                        Vector.UP))
+                .toList();
+    }
+
     /** Two blocks under the quarters. */
     static List<Bearing> blocks(Heights heights) {
         return corners("blocks", heights.length() / 4, heights.length() * 3 / 4, 0, heights.depth());

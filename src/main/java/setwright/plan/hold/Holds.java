@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import setwright.holding.HoldFactor;
+import setwright.holding.Outlook;
 import setwright.holding.balance.Answer;
 import setwright.holding.balance.FrictionBalance;
+import setwright.holding.balance.Load;
 import setwright.job.DrawnOperation;
 import setwright.job.DrawnSetUp;
 import setwright.job.DrawnUp;
@@ -15,7 +17,6 @@ import setwright.plan.NotChecked;
 import setwright.plan.Rows;
 import setwright.plan.cut.CutPlan;
 import setwright.plan.part.PartPlan;
-import setwright.quantity.Value;
 
 /** Balances the grip of every set-up against the load of each of its operations. */
 public final class Holds {
@@ -31,7 +32,7 @@ public final class Holds {
         List<NotChecked> missing = new ArrayList<>();
         Kept.Round<HoldQuestion, HoldAnswer> round = kept.round();
         for (DrawnSetUp setUp : drawnUp.setUps()) {
-            Balances.open(setUp).forEach(joint -> missing.add(new NotChecked(CHECK, setUp.id(), "", joint)));
+            Chain.open(setUp, rows).forEach(joint -> missing.add(new NotChecked(CHECK, setUp.id(), "", joint)));
             Optional<SetUpHolds> holds = part.setUp(setUp.id()).map(stage -> new SetUpHolds(setUp, stage, rows));
             for (DrawnOperation operation : setUp.operations()) {
                 if (operation.kind() == Operation.Kind.SCRIBE) {
@@ -42,7 +43,7 @@ public final class Holds {
                                 .map(load -> OperationLoads.of(on.heights(), stage, load))
                                 .filter(loads -> !loads.isEmpty())
                                 .map(loads -> round.answer(operation.id(), on.question(stage, loads), on::answer))));
-                answer.flatMap(HoldAnswer::device).ifPresent(devices::add);
+                answer.map(HoldAnswer::devices).ifPresent(devices::addAll);
                 answer.flatMap(HoldAnswer::part)
                         .ifPresentOrElse(
                                 found::add,
@@ -56,14 +57,19 @@ public final class Holds {
         return new HoldPlan(found, devices, missing, round.kept());
     }
 
-    static OperationHold hold(String setUp, String operation, Answer expected, Answer pessimistic, Value given) {
+    static OperationHold hold(HoldQuestion asked, Joint joint, String thing, Balance balance) {
+        List<Load> loads = asked.loads();
+        Answer expected = balance.answer(Outlook.EXPECTED, loads);
+        Answer pessimistic = balance.answer(Outlook.PESSIMISTIC, OperationLoads.worn(loads));
         return new OperationHold(
-                setUp,
-                operation,
+                asked.setUp(),
+                asked.operation(),
+                joint,
+                thing,
                 HoldFactor.of(expected, pessimistic),
                 firstToGive(expected),
                 motion(expected),
-                FrictionBalance.worked(expected, given));
+                FrictionBalance.worked(expected, balance.given()));
     }
 
     private static String firstToGive(Answer answer) {

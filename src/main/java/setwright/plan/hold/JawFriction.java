@@ -21,6 +21,11 @@ final class JawFriction {
         return rows.friction("friction-soft-jaw-steel").map(Friction::of).orElse(Friction.SMOOTH_HARDENED_JAW);
     }
 
+    /** The work in smooth hardened jaws, as a chuck has them. */
+    static Friction ofWork(Rows rows) {
+        return of(Vise.JawFace.SMOOTH, rows);
+    }
+
     /** A device of steel in the jaws, whatever the work is made of. */
     static Friction ofSteel(Vise.JawFace face, Rows rows) {
         return rows.friction("friction-" + face.name().toLowerCase(Locale.ROOT) + "-jaw-steel")

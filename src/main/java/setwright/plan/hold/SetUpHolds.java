@@ -3,7 +3,6 @@ package setwright.plan.hold;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import setwright.holding.Outlook;
 import setwright.holding.balance.Load;
 import setwright.job.DrawnSetUp;
 import setwright.plan.Rows;
@@ -18,7 +17,7 @@ final class SetUpHolds {
     private final Rows rows;
     private @Nullable Joints joints;
 
-    private record Joints(Optional<Balance> part, Optional<DeviceBalance> device) {}
+    private record Joints(Optional<Balance> part, List<JointBalance> devices) {}
 
     SetUpHolds(DrawnSetUp setUp, SetUpStage stage, Rows rows) {
         this.setUp = setUp;
@@ -38,25 +37,16 @@ final class SetUpHolds {
     HoldAnswer answer(HoldQuestion question) {
         Joints made = joints();
         return new HoldAnswer(
-                made.part.map(balance -> held(balance, question)), made.device.map(balance -> balance.hold(question)));
+                made.part.map(balance -> Holds.hold(question, Joint.PART, "part", balance)),
+                made.devices.stream().map(joint -> joint.hold(question)).toList());
     }
 
     private Joints joints() {
         Joints made = joints;
         if (made == null) {
-            made = new Joints(Balances.of(setUp, stage, rows), DeviceBalance.of(setUp, stage, rows));
+            made = new Joints(Balances.of(setUp, stage, rows), Chain.of(setUp, stage, rows));
             joints = made;
         }
         return made;
-    }
-
-    private static OperationHold held(Balance balance, HoldQuestion question) {
-        List<Load> loads = question.loads();
-        return Holds.hold(
-                question.setUp(),
-                question.operation(),
-                balance.answer(Outlook.EXPECTED, loads),
-                balance.answer(Outlook.PESSIMISTIC, OperationLoads.worn(loads)),
-                balance.given());
     }
 }

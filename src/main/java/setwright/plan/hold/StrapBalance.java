@@ -3,9 +3,8 @@ package setwright.plan.hold;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import setwright.geometry.plane.Point2;
 import setwright.holding.Friction;
-import setwright.holding.ScrewForms;
-import setwright.holding.StrapForms;
 import setwright.holding.StrapGrip;
 import setwright.holding.StrapGrip.Bearing;
 import setwright.holding.StrapGrip.Pad;
@@ -18,27 +17,37 @@ import setwright.plan.part.Heights;
 import setwright.plan.part.SetUpStage;
 import setwright.plan.part.StopPlace;
 import setwright.plan.part.StrapPlace;
-import setwright.quantity.Given;
-import setwright.quantity.Unit;
 import setwright.quantity.Value;
 
 /** The balance of a part under straps: each presses with what the lever leaves of its stud's force. */
 record StrapBalance(String setUp, List<DrawnStrap> straps, List<StopAt> stops, SetUpStage stage, Rows rows) {
     private static final Vector DOWN = Vector.UP.times(-1);
 
-    /** Straps from above on a flat part; empty where no strap's rows are there. */
+    /** Straps and bolts from above on a flat part, clamps against its edges; empty where no strap's rows are there. */
     Optional<Balance> flat(List<Bearing> beside, Friction friction) {
         List<Pad> pads = new ArrayList<>();
         List<Bearing> bearings = new ArrayList<>();
         for (StrapPlace strap : places()) {
             double x = strap.pad().x() - heights().left();
             double y = strap.pad().y() - heights().front();
+            double z = strap.padHeight() - heights().partBottom();
             pads.add(new Pad(
-                    strap.name(), new Vector(x, y, height()), DOWN, press(strap).inside()));
+                    strap.name(), new Vector(x, y, z), into(strap), press(strap).inside()));
             bearings.add(Bearing.across("under the " + strap.name(), new Vector(x, y, 0), Vector.UP));
         }
         bearings.addAll(beside);
         return balance(pads, bearings, friction);
+    }
+
+    /** Straight down; of an edge clamp sideways into the part and a little down. */
+    private static Vector into(StrapPlace strap) {
+        return strap.edgeClamp()
+                .map(row -> {
+                    Point2 way = strap.toward();
+                    double down = row.down().inside();
+                    return new Vector(-way.x(), -way.y(), -down).times(1 / StrictMath.hypot(1, down));
+                })
+                .orElse(DOWN);
     }
 
     /** Straps on the crown of a bar in a cradle. */
@@ -101,17 +110,8 @@ record StrapBalance(String setUp, List<DrawnStrap> straps, List<StopAt> stops, S
         return Bearing.beside(stop.name(), at, inward);
     }
 
-    /** What a strap presses on the part with, worked from the torque at its nut. */
     private Value press(StrapPlace strap) {
-        String at = setUp + "/holding/straps/" + strap.drawn().id();
-        Value stud = ScrewForms.PRELOAD.of(
-                Given.of("torque", strap.drawn().torque().value().inside(), Unit.N_M, at + "/torque"),
-                Given.of("nut factor", StrapGrip.NUT_FACTOR, Unit.NONE, "from memory: condition unknown"),
-                Given.of("stud", strap.stud(), Unit.MM, at + "/stud"));
-        return StrapForms.ON_WORK.of(
-                stud,
-                Given.of("pad to stud", strap.drawn().padToStud().value().inside(), Unit.MM, at + "/padToStud"),
-                Given.of("stud to heel", strap.drawn().studToHeel().value().inside(), Unit.MM, at + "/studToHeel"));
+        return StrapPress.of(strap, setUp);
     }
 
     private List<StrapPlace> places() {

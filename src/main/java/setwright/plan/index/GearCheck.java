@@ -3,12 +3,12 @@ package setwright.plan.index;
 import java.util.Optional;
 import setwright.job.Divided;
 import setwright.job.Tooth;
-import setwright.location.gear.GearSizes;
 import setwright.location.gear.InvoluteCutters;
 import setwright.location.gear.ToothThickness;
 import setwright.quantity.Given;
 import setwright.quantity.Unit;
 import setwright.quantity.Worked;
+import setwright.quantity.gear.GearSizes;
 
 /**
  * Cutter, depth and what to measure of a gear.

@@ -21,11 +21,13 @@ import setwright.shop.VBlocks;
 
 /** A device on the table as simple bodies that hold it whole. */
 final class DeviceBodies {
+    private final DrawnDevice holding;
     private final Point2 middle;
     private final Heights heights;
     private final Rows rows;
 
     private DeviceBodies(DrawnDevice holding, Heights heights, Rows rows) {
+        this.holding = holding;
         middle = new Point2(holding.x().value().inside(), holding.y().value().inside());
         this.heights = heights;
         this.rows = rows;
@@ -44,7 +46,13 @@ final class DeviceBodies {
             case DIVIDING_HEAD -> rows.row(id, DividingHead.class).map(bodies::head);
             case MAGNETIC_CHUCK -> rows.row(id, MagneticChuck.class).map(bodies::magnet);
         };
-        return found.orElse(List.of());
+        return found.map(own -> Stream.concat(own.stream(), bodies.gear().bodies().stream())
+                        .toList())
+                .orElse(List.of());
+    }
+
+    private GearBodies gear() {
+        return new GearBodies(holding, heights, rows);
     }
 
     /** One under either quarter of the bar. */
@@ -94,15 +102,26 @@ final class DeviceBodies {
                         thick));
     }
 
+    /** A board may be run into; in a vise it has the jaws beside it. */
     private List<Body> plate(FixturePlate row) {
-        return List.of(slab(
-                "fixture plate",
-                Role.FIXTURE,
+        double width = row.width().inside();
+        double top = PlateStand.top(row, holding, rows);
+        Body plate = slab(
+                row.madeOf().board() ? "sacrificial plate" : "fixture plate",
+                row.madeOf().board() ? Role.BOARD : Role.FIXTURE,
                 middle,
                 row.length().inside(),
-                row.width().inside(),
-                0,
-                row.thickness().inside()));
+                width,
+                top - row.thickness().inside(),
+                top);
+        return Stream.concat(Stream.of(plate), vise(middle.y() - width / 2).stream())
+                .toList();
+    }
+
+    private List<Body> vise(double front) {
+        return rows.vise(holding.vise().value())
+                .map(found -> ViseBodies.vise(found, JawPlates.own(found), front, heights))
+                .orElse(List.of());
     }
 
     private List<Body> magnet(MagneticChuck row) {
@@ -118,10 +137,12 @@ final class DeviceBodies {
 
     private List<Body> rotary(RotaryTable row) {
         double radius = row.diameter().inside() / 2;
-        return List.of(new Body(
-                "rotary table",
-                Role.FIXTURE,
-                new UprightCylinder(middle, radius, 0, row.heightLying().inside())));
+        double thick = row.heightLying().inside();
+        var centre = row.centreStanding();
+        if (holding.upright() && centre != null) {
+            return List.of(slab("rotary table", Role.FIXTURE, middle, thick, 2 * radius, 0, centre.inside() + radius));
+        }
+        return List.of(new Body("rotary table", Role.FIXTURE, new UprightCylinder(middle, radius, 0, thick)));
     }
 
     private List<Body> head(DividingHead row) {
@@ -145,10 +166,8 @@ final class DeviceBodies {
                 flats,
                 heights.bed(),
                 heights.bed() + (upright ? length : flats));
-        List<Body> vise = DeviceVise.of(row, rows)
-                .map(found -> ViseBodies.vise(found, JawPlates.own(found), middle.y() - flats / 2, heights))
-                .orElse(List.of());
-        return Stream.concat(vise.stream(), Stream.of(block)).toList();
+        return Stream.concat(vise(middle.y() - flats / 2).stream(), Stream.of(block))
+                .toList();
     }
 
     private static Body slab(

@@ -8,6 +8,7 @@ import setwright.job.Job;
 import setwright.plan.Rows;
 import setwright.quantity.Length;
 import setwright.quantity.Typed;
+import setwright.shop.Adhesive;
 import setwright.shop.AnglePlate;
 import setwright.shop.ColletBlock;
 import setwright.shop.DividingHead;
@@ -17,6 +18,7 @@ import setwright.shop.RotaryTable;
 import setwright.shop.SetUpBlocks;
 import setwright.shop.VBlocks;
 import setwright.shop.Vise;
+import setwright.shop.WorkChuck;
 
 /**
  * How a device takes a part, mm.
@@ -45,21 +47,32 @@ record DeviceSeat(double bed, double bottom, double top, double beside) {
             case ANGLE_PLATE ->
                 rows.row(id, AnglePlate.class)
                         .map(row -> new DeviceSeat(0, 0, row.faceHeight().inside(), 0));
-            case FIXTURE_PLATE -> rows.row(id, FixturePlate.class).map(row -> onFace(row.thickness()));
+            case FIXTURE_PLATE ->
+                rows.row(id, FixturePlate.class).map(row -> onPlate(PlateStand.top(row, holding, rows), holding, rows));
             case SET_UP_BLOCKS ->
                 rows.row(id, SetUpBlocks.class)
                         .map(row -> standing(0, row.sizes().get(0).inside()));
-            case ROTARY_TABLE -> rows.row(id, RotaryTable.class).map(row -> onFace(row.heightLying()));
+            case ROTARY_TABLE ->
+                rows.row(id, RotaryTable.class)
+                        .flatMap(row -> onRotary(row, holding, rows, new Bar(round, diameter, length)));
             case MAGNETIC_CHUCK -> rows.row(id, MagneticChuck.class).map(row -> onFace(row.height()));
             case DIVIDING_HEAD ->
                 rows.row(id, DividingHead.class)
                         .filter(row -> round)
-                        .map(row -> inHead(row.centreHeight().inside(), diameter, length));
+                        .map(row -> inHead(
+                                row.centreHeight().inside(),
+                                HEAD_LENGTH,
+                                new Bar(true, diameter, length),
+                                gripped(holding, rows)));
             case COLLET_BLOCK ->
                 rows.row(id, ColletBlock.class)
-                        .flatMap(row -> DeviceVise.of(row, rows).map(vise -> inBlock(row, vise, lying, round)));
+                        .flatMap(
+                                row -> rows.vise(holding.vise().value()).map(vise -> inBlock(row, vise, lying, round)));
         };
     }
+
+    /** A part as a round about a level axis. */
+    private record Bar(boolean round, double diameter, double length) {}
 
     /** Whether the part is a bar or tube that lies along the table. */
     static boolean lyingRound(Blank blank, Laid laid) {
@@ -76,8 +89,43 @@ record DeviceSeat(double bed, double bottom, double top, double beside) {
         return standing(height.inside(), height.inside());
     }
 
-    private static DeviceSeat inHead(double centre, double diameter, double length) {
-        return new DeviceSeat(0, centre - diameter / 2, 0, (HEAD_LENGTH + length) / 2);
+    /** On its face, higher by tape or glue. */
+    private static DeviceSeat onPlate(double face, DrawnDevice holding, Rows rows) {
+        double film = rows.row(holding.gear().value(), Adhesive.class)
+                .map(row -> row.thickness().inside())
+                .orElse(0.0);
+        return standing(face, face + film);
+    }
+
+    /** Flat: on its face, or in the jaws of a chuck on it. Upright: along X at its centre. */
+    private static Optional<DeviceSeat> onRotary(RotaryTable row, DrawnDevice holding, Rows rows, Bar bar) {
+        Optional<WorkChuck> chuck = rows.row(holding.gear().value(), WorkChuck.class);
+        double face = row.heightLying().inside();
+        if (holding.upright()) {
+            return Optional.ofNullable(row.centreStanding())
+                    .filter(centre -> bar.round())
+                    .map(centre -> inHead(
+                            centre.inside(),
+                            face + chuck.map(one -> one.height().inside()).orElse(0.0),
+                            bar,
+                            gripped(holding, rows)));
+        }
+        return Optional.of(chuck.map(one -> {
+                    double jaws = face + one.height().inside();
+                    return new DeviceSeat(face, jaws - one.jawDepth().inside(), jaws, 0);
+                })
+                .orElseGet(() -> onFace(row.heightLying())));
+    }
+
+    /** How much of a bar is inside a chuck. */
+    private static double gripped(DrawnDevice holding, Rows rows) {
+        return rows.row(holding.gear().value(), WorkChuck.class)
+                .map(row -> row.jawDepth().inside())
+                .orElse(0.0);
+    }
+
+    private static DeviceSeat inHead(double centre, double deviceLength, Bar bar, double gripped) {
+        return new DeviceSeat(0, centre - bar.diameter() / 2, 0, (deviceLength + bar.length()) / 2 - gripped);
     }
 
     /** A bar stands in its block on the vise bed, or lies in it with its left end at the block's. */

@@ -22,11 +22,18 @@ public final class DropOuts {
             case SPINDLE_COLLET -> DropOut.r8Collet(grip);
             case COLLET_CHUCK, SCREWED_SHANK_CHUCK -> stays ? DropOut.colletChuck(grip) : shank(holder.taper());
             case SET_SCREW -> stays ? DropOut.setScrewHolder(grip) : shank(holder.taper());
-            case DRILL_CHUCK_KEYED, DRILL_CHUCK_KEYLESS, TAPPING_HEAD, FLOATING_REAMER_HOLDER ->
-                stays ? DropOut.drillChuck(grip) : shank(holder.taper());
-            case FACE_MILL_ARBOR, SHELL_MILL_ARBOR, SHRINK, FLY_CUTTER_BODY, BORING_HEAD, STUB_ARBOR, TAPER_SOCKET ->
+            case TAPPING_HEAD, FLOATING_REAMER_HOLDER -> stays ? DropOut.colletChuck(grip) : shank(holder.taper());
+            case DRILL_CHUCK_KEYED, DRILL_CHUCK_KEYLESS -> stays ? DropOut.drillChuck(grip) : shank(holder.taper());
+            case TAPER_SOCKET -> stays ? DropOut.morse(morse(cutter)) : shank(holder.taper());
+            case FACE_MILL_ARBOR, SHELL_MILL_ARBOR, SHRINK, FLY_CUTTER_BODY, BORING_HEAD, STUB_ARBOR ->
                 shank(holder.taper());
         };
+    }
+
+    /** By the diameter of the taper at its gauge line: 12.065, 17.780 or 23.825 mm for no. 1 to 3, 31.267 for no. 4. */
+    private static int morse(Cutter cutter) {
+        double gauge = cutter.shank().inside();
+        return gauge < 15 ? 1 : gauge < 20 ? 2 : gauge < 27 ? 3 : 4;
     }
 
     private static DropOut shank(Taper taper) {

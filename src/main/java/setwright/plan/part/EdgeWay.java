@@ -49,7 +49,7 @@ record EdgeWay(SideOnTable side, double cutter, boolean climb) {
     }
 
     /** Sets x along an edge and y from it inward: what is cut lies at the right of x, the wall at its left. */
-    private PlanMap alongEdge(setwright.job.Edge edge) {
+    PlanMap alongEdge(setwright.job.Edge edge) {
         double u = side.sizeU() / 2;
         double v = side.sizeV() / 2;
         return switch (edge) {
@@ -60,7 +60,7 @@ record EdgeWay(SideOnTable side, double cutter, boolean climb) {
         };
     }
 
-    private double edgeLength(setwright.job.Edge edge) {
+    double edgeLength(setwright.job.Edge edge) {
         return switch (edge) {
             case LOW, HIGH -> side.sizeU();
             case LEFT, RIGHT -> side.sizeV();

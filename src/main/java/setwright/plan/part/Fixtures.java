@@ -41,10 +41,7 @@ final class Fixtures {
     }
 
     private static void addVise(List<Body> bodies, DrawnVise holding, Heights heights, Rows rows) {
-        rows.vise(holding.vise().value())
-                .ifPresent(vise -> bodies.addAll(
-                        ViseBodies.vise(vise, JawPlates.of(holding, vise, rows), heights.front(), heights)));
-        bodies.addAll(ViseBodies.parallels(holding, heights, rows));
+        rows.vise(holding.vise().value()).ifPresent(vise -> bodies.addAll(ViseBodies.of(holding, vise, heights, rows)));
         addStops(bodies, holding.stops(), heights, rows);
     }
 

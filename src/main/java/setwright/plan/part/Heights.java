@@ -30,6 +30,11 @@ public record Heights(
         return new Heights(bed, partBottom, jawTop, top, Math.min(finishedTop, top), left, front, right, back);
     }
 
+    /** The same with its top finished at another height. */
+    Heights finishedAt(double height) {
+        return new Heights(bed, partBottom, jawTop, startTop, height, left, front, right, back);
+    }
+
     public double length() {
         return right - left;
     }

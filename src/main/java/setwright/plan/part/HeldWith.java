@@ -12,11 +12,9 @@ import setwright.job.DrawnTable;
 import setwright.job.DrawnVise;
 import setwright.job.HoldingEdits;
 import setwright.job.StopAt;
-import setwright.job.TableHolding;
 import setwright.job.Tilt;
 import setwright.plan.Rows;
 import setwright.shop.AngleBlocks;
-import setwright.shop.ColletBlock;
 import setwright.shop.ShopRow;
 
 /**
@@ -65,10 +63,7 @@ public record HeldWith(ShopRow row, String which, int pieces) {
 
         void vise(DrawnVise holding) {
             thing(holding.vise().value(), "");
-            String jaws = holding.jaws();
-            if (jaws != null) {
-                thing(jaws, "");
-            }
+            thing(holding.jaws().value(), "");
             if (holding.onParallels()) {
                 thing(
                         holding.parallels().value(),
@@ -78,7 +73,7 @@ public record HeldWith(ShopRow row, String which, int pieces) {
         }
 
         void table(DrawnTable holding, List<PackingPlace> places) {
-            if (holding.seat().value() == TableHolding.Seat.PACKING) {
+            if (!places.isEmpty()) {
                 String high = holding.packingHeight().value().text() + " high";
                 places.forEach(place -> piece(holding.packing().value(), high));
             }
@@ -87,9 +82,12 @@ public record HeldWith(ShopRow row, String which, int pieces) {
 
         void device(DrawnDevice holding) {
             thing(holding.device().value(), "");
-            rows.row(holding.device().value(), ColletBlock.class)
-                    .flatMap(block -> DeviceVise.of(block, rows))
-                    .ifPresent(vise -> thing(vise.id(), ""));
+            for (String id : List.of(
+                    holding.vise().value(),
+                    holding.gear().value(),
+                    holding.tail().value())) {
+                thing(id, "");
+            }
             stops(holding.stops());
         }
 
@@ -99,10 +97,16 @@ public record HeldWith(ShopRow row, String which, int pieces) {
 
         void straps(List<StrapPlace> straps) {
             List<StrapGear> gear = new ArrayList<>();
-            straps.forEach(place -> piece(place.drawn().strap().value(), ""));
+            straps.forEach(place -> place.row().ifPresent(row -> piece(row.id(), "")));
             straps.forEach(place -> StrapGear.of(place, rows).ifPresent(gear::add));
-            gear.forEach(one -> piece(one.studs().id(), one.length().text()));
+            gear.stream()
+                    .filter(StrapGear::studded)
+                    .forEach(one -> piece(one.studs().id(), one.length().text()));
             gear.forEach(one -> one.nut().ifPresent(nut -> piece(nut.id(), "")));
+            gear.stream()
+                    .filter(StrapGear::studded)
+                    .forEach(one -> one.upper(rows).ifPresent(nut -> piece(nut.id(), "")));
+            straps.forEach(place -> piece(place.drawn().washer().value(), ""));
             gear.forEach(one -> one.steps().ifPresent(steps -> thing(steps.id(), "")));
         }
 

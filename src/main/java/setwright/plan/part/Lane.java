@@ -30,6 +30,26 @@ record Lane(List<Edge> edges, boolean plunged) {
         return new Lane(edges.stream().map(edge -> edge.mapped(map)).toList(), plunged);
     }
 
+    double length() {
+        return edges.stream().mapToDouble(Edge::length).sum();
+    }
+
+    /** Its edges as far as a stretch from its start. */
+    List<Edge> part(double stretch) {
+        List<Edge> found = new ArrayList<>();
+        double left = stretch;
+        for (Edge edge : edges) {
+            if (left <= 1e-9) {
+                break;
+            }
+            if (edge.length() > 0) {
+                found.add(left >= edge.length() ? edge : edge.part(0, left / edge.length()));
+                left -= edge.length();
+            }
+        }
+        return found;
+    }
+
     /** The same way run backwards. */
     Lane reversed() {
         List<Edge> back = new ArrayList<>();

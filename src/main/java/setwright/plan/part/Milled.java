@@ -10,8 +10,9 @@ import setwright.geometry.plane.Region;
  * @param lanes in the order they are run
  * @param high how far above the floor it cuts; infinite: all that stands on it, in passes from the surface down
  * @param gone in plan; none where it cannot be said with upright walls, and the stock then counts as not cut
+ * @param scribed whether it is lines that differ in length from position to position
  */
-record Milled(List<Lane> lanes, Region gone, double high) {
+record Milled(List<Lane> lanes, Region gone, double high, boolean scribed) {
     static final Milled NOTHING = new Milled(List.of(), Region.NONE);
 
     Milled {
@@ -22,12 +23,21 @@ record Milled(List<Lane> lanes, Region gone, double high) {
         this(lanes, gone, Double.POSITIVE_INFINITY);
     }
 
+    Milled(List<Lane> lanes, Region gone, double high) {
+        this(lanes, gone, high, false);
+    }
+
     /** The same cut at the floor only, under what stands above it. */
     Milled under(double height) {
         return new Milled(lanes, gone, height);
     }
 
+    /** The same way, of which nothing counts as gone. */
+    Milled notGone() {
+        return new Milled(lanes, Region.NONE, high, scribed);
+    }
+
     Milled mapped(PlanMap map) {
-        return new Milled(lanes.stream().map(lane -> lane.mapped(map)).toList(), gone.mapped(map), high);
+        return new Milled(lanes.stream().map(lane -> lane.mapped(map)).toList(), gone.mapped(map), high, scribed);
     }
 }

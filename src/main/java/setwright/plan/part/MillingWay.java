@@ -9,62 +9,102 @@ import setwright.geometry.Solid;
 import setwright.geometry.ToolPath;
 import setwright.geometry.plane.Edge;
 import setwright.geometry.plane.Point2;
+import setwright.job.Divided;
 import setwright.job.DrawnOperation;
 import setwright.job.Feature;
-import setwright.job.Job;
-import setwright.shop.Cutter;
+import setwright.job.Flats;
 
 /** Puts the passes in depth and the moves between them to the lanes of every feature that an operation mills. */
 final class MillingWay {
     private final ToolHeights tool;
-    private final double pass;
+    private final Entry entry;
     private final List<Move> moves = new ArrayList<>();
+    private final List<Solid> gone = new ArrayList<>();
+    private double cutLength;
+    private int runs;
     private Point3 here;
 
-    private MillingWay(ToolHeights tool, double pass, Point2 start) {
+    private MillingWay(ToolHeights tool, Entry entry, Point2 start) {
         this.tool = tool;
-        this.pass = pass;
+        this.entry = entry;
         here = Point3.of(start, tool.crossing());
     }
 
-    static OperationWay of(
-            DrawnOperation operation, Cutter cutter, SideOnTable side, Heights heights, ToolHeights tool, Job job) {
-        MilledFeatures features = new MilledFeatures(side, operation, cutter);
-        List<Solid> gone = new ArrayList<>();
-        Point2 middle = side.onTable().of(Point2.ORIGIN);
-        MillingWay way = new MillingWay(tool, Math.max(operation.depth().value().inside(), 0.01), middle);
+    static OperationWay of(MilledFeatures features, Heights heights, ToolHeights tool, Entry entry) {
+        MillingWay way = new MillingWay(tool, entry, tool.waiting(heights).plan());
         Point3 start = way.here;
-        for (Feature feature : MilledFeatures.of(operation, job)) {
-            double floor = MilledDepth.floor(feature, heights).orElse(tool.workTop());
-            Milled milled = features.way(feature).mapped(side.onTable());
-            double top = Math.min(tool.workTop(), floor + milled.high());
-            way.mill(milled.lanes(), top, floor);
-            if (!milled.gone().isEmpty() && floor < top) {
-                gone.add(new Prism(milled.gone(), floor, Math.min(tool.workTop() + 1, floor + milled.high())));
+        for (Feature feature : features.all()) {
+            features.way(feature).ifPresent(cut -> way.cut(features, feature, cut, heights));
+        }
+        return new OperationWay(new ToolPath(start, way.moves), List.of(), way.gone, way.cutLength, way.runs);
+    }
+
+    private void cut(MilledFeatures features, Feature feature, Cut cut, Heights heights) {
+        Milled milled = cut.milled();
+        double floor = cut.floor();
+        double top = Math.min(tool.workTop(), floor + milled.high());
+        int from = moves.size();
+        mill(milled, top, cut);
+        lastPass(features.operation(), milled, floor);
+        int repeats = RoundAxis.repeats(feature);
+        runs += repeats * runs(from);
+        cutLength += feature instanceof Divided divided && milled.scribed()
+                ? Scribed.length(divided)
+                : repeats * cutting(from);
+        if (runs > 0) {
+            gone.addAll(features.bevels(feature));
+        }
+        if (!milled.gone().isEmpty() && floor < top) {
+            Prism one = new Prism(milled.gone(), floor, Math.min(tool.workTop() + 1, floor + milled.high()));
+            gone.add(one);
+            if (feature instanceof Flats flats && RoundAxis.lies(features.laid(), flats.side())) {
+                gone.addAll(RoundAxis.otherFlats(flats, one, heights));
             }
         }
-        ToolPath path = new ToolPath(start, way.moves);
-        return new OperationWay(path, List.of(), gone, path.length(Move.Kind.CUT, Move.Kind.PLUNGE));
+    }
+
+    /** Along what stays, over the whole depth. */
+    private void lastPass(DrawnOperation operation, Milled milled, double floor) {
+        List<Lane> walls = WallLanes.of(operation.kind(), milled.lanes());
+        for (int i = 0; i < WallLanes.times(operation); i++) {
+            walls.forEach(lane -> run(lane, floor, floor, floor));
+        }
+    }
+
+    private int runs(int from) {
+        return (int) moves.subList(from, moves.size()).stream()
+                .filter(move -> move.kind() == Move.Kind.RETRACT)
+                .count();
+    }
+
+    private double cutting(int from) {
+        return moves.subList(from, moves.size()).stream()
+                .filter(move -> move.kind() == Move.Kind.CUT || move.kind() == Move.Kind.PLUNGE)
+                .mapToDouble(Move::length)
+                .sum();
     }
 
     /** Pass by pass, in each the lanes one after the other. */
-    private void mill(List<Lane> lanes, double top, double floor) {
+    private void mill(Milled milled, double top, Cut cut) {
         double above = top;
-        for (double z : passes(top, floor, pass)) {
-            for (Lane lane : lanes) {
-                run(lane, above, z);
+        for (double z : passes(top, cut.floor(), cut.pass())) {
+            for (Lane lane : milled.lanes()) {
+                run(lane.plunged() ? entry.led(lane, milled.gone(), cut.floor()) : lane, cut.floor(), above, z);
             }
             above = z;
         }
     }
 
-    private void run(Lane lane, double above, double z) {
+    private void run(Lane lane, double floor, double above, double z) {
         across(Move.Kind.CROSS, lane.start());
-        if (lane.plunged()) {
+        if (!lane.plunged()) {
+            toHeight(Move.Kind.APPROACH, z);
+        } else if (entry.winds(lane, floor)) {
+            toHeight(Move.Kind.APPROACH, above);
+            Entry.wound(lane, above, z).forEach(this::add);
+        } else {
             toHeight(Move.Kind.APPROACH, above);
             toHeight(Move.Kind.PLUNGE, z);
-        } else {
-            toHeight(Move.Kind.APPROACH, z);
         }
         for (Edge edge : lane.edges()) {
             if (edge.length() > 0) {

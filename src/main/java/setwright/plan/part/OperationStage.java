@@ -2,7 +2,6 @@ package setwright.plan.part;
 
 import java.util.List;
 import java.util.Optional;
-import setwright.geometry.Move;
 import setwright.geometry.Solid;
 import setwright.geometry.Stock;
 import setwright.geometry.ToolPath;
@@ -23,7 +22,8 @@ import setwright.geometry.plane.Point2;
  * @param lowest lowest height of its tool point
  * @param crossing height that its tool point keeps between features
  * @param projection spindle nose to tool point
- * @param cutLength length of path in the cut, all features, mm
+ * @param cutLength length of path in the cut, all features and all positions, mm
+ * @param runs how often the cutter goes into a cut: passes in depth times lanes times positions; holes as many as there are
  */
 public record OperationStage(
         String operation,
@@ -36,7 +36,8 @@ public record OperationStage(
         double lowest,
         double crossing,
         double projection,
-        double cutLength) {
+        double cutLength,
+        int runs) {
     /** Two holes are the same hole where their middles are nearer than this, mm. */
     private static final double SAME_PLACE = 0.01;
 
@@ -44,11 +45,12 @@ public record OperationStage(
         spots = List.copyOf(spots);
     }
 
-    /** Diameter of the largest hole that earlier operations left where this one goes down, mm. */
+    /** Diameter of the largest hole that earlier operations left where this one goes down, mm; the cone of a spot is none. */
     public Optional<Double> holeBefore() {
         return before.cuts().stream()
                 .filter(UprightCylinder.class::isInstance)
                 .map(UprightCylinder.class::cast)
+                .filter(hole -> hole.zLow() < workTop - SAME_PLACE)
                 .filter(hole -> spots.stream().anyMatch(spot -> spot.distance(hole.axis()) < SAME_PLACE))
                 .map(hole -> 2 * hole.radius())
                 .max(Double::compare);
@@ -69,16 +71,9 @@ public record OperationStage(
         return cut instanceof UprightCylinder cylinder ? Optional.of(cylinder.axis()) : Optional.empty();
     }
 
-    /** How often the cutter goes down into a cut: passes in depth times lanes; for holes as often as there are holes. */
-    public int runs() {
-        return (int) path.moves().stream()
-                .filter(move -> move.kind() == Move.Kind.RETRACT)
-                .count();
-    }
-
     /** The same with its lowest point elsewhere. */
     public OperationStage downTo(double height) {
         return new OperationStage(
-                operation, before, after, tool, path, spots, workTop, height, crossing, projection, cutLength);
+                operation, before, after, tool, path, spots, workTop, height, crossing, projection, cutLength, runs);
     }
 }

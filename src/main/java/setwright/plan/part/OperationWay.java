@@ -14,7 +14,6 @@ import setwright.geometry.UprightCylinder;
 import setwright.geometry.plane.Point2;
 import setwright.job.DrawnOperation;
 import setwright.job.DrawnSetUp;
-import setwright.job.Feature;
 import setwright.job.Hole;
 import setwright.job.Job;
 import setwright.job.Operation;
@@ -22,28 +21,28 @@ import setwright.reach.ThroughDepth;
 import setwright.shop.Cutter;
 
 /** The way of the tool point in one operation, and what it takes from the stock. */
-record OperationWay(ToolPath path, List<Point2> spots, List<Solid> gone, double cutLength) {
+record OperationWay(ToolPath path, List<Point2> spots, List<Solid> gone, double cutLength, int runs) {
     /** The cutter starts and ends this far clear of the work, mm (common practice). */
     private static final double CLEAR = 2;
 
     static OperationWay of(
-            DrawnSetUp setUp, DrawnOperation operation, Cutter cutter, Heights heights, ToolHeights tool, Job job) {
-        return switch (operation.kind()) {
-            case FACE ->
-                flat(operation, job)
-                        ? facing(operation, cutter, heights, tool)
-                        : new OperationWay(ToolPath.from(tool.waiting(heights)), List.of(), List.of(), 0);
-            case STEP, PROFILE, POCKET, SLOT, KEYSEAT, T_SLOT, DOVETAIL, WOODRUFF, SAW, CHAMFER, FORM, SCRIBE ->
-                MillingWay.of(operation, cutter, SideOnTable.of(setUp, heights, job), heights, tool, job);
-            case SPOT, DRILL, BORE, REAM, COUNTERBORE, SPOTFACE, COUNTERSINK, TAP ->
-                holes(setUp, operation, cutter, heights, tool, job);
-        };
-    }
-
-    /** Whether it cuts a face over the whole side; flats and inclined faces are not worked out. */
-    private static boolean flat(DrawnOperation operation, Job job) {
-        List<Feature> features = MilledFeatures.of(operation, job);
-        return features.isEmpty() || features.stream().anyMatch(feature -> feature.kind() == Feature.Kind.FACE);
+            DrawnSetUp setUp,
+            DrawnOperation operation,
+            Cutter cutter,
+            Heights heights,
+            ToolHeights tool,
+            Job job,
+            Stock before) {
+        if (operation.kind().inHole()) {
+            return holes(setUp, operation, cutter, heights, tool, job);
+        }
+        MilledFeatures features = MilledFeatures.of(setUp, operation, cutter, heights, job);
+        if (features.facesAll()) {
+            return facing(operation, cutter, heights, tool);
+        }
+        return features.inclined()
+                .map(level -> facing(operation, cutter, heights.finishedAt(level), tool))
+                .orElseGet(() -> MillingWay.of(features, heights, tool, Entry.of(operation, cutter, before)));
     }
 
     Stock cut(Stock before) {
@@ -68,12 +67,13 @@ record OperationWay(ToolPath path, List<Point2> spots, List<Solid> gone, double 
                         .toHeight(Move.Kind.RETRACT, tool.crossing());
             }
         }
+        int runs = passes(operation, heights).size() * lanes.size();
         Solid gone = Prism.box(
                 new Point2(heights.left() - 1, heights.front() - 1),
                 new Point2(heights.right() + 1, heights.back() + 1),
                 heights.finishedTop(),
                 heights.startTop() + 1);
-        return new OperationWay(path, List.of(), List.of(gone), path.length(Move.Kind.CUT));
+        return new OperationWay(path, List.of(), List.of(gone), path.length(Move.Kind.CUT), runs);
     }
 
     private static List<Double> lanes(DrawnOperation operation, Heights heights, double radius) {
@@ -104,26 +104,33 @@ record OperationWay(ToolPath path, List<Point2> spots, List<Solid> gone, double 
             DrawnSetUp setUp, DrawnOperation operation, Cutter cutter, Heights heights, ToolHeights tool, Job job) {
         Lying lying = Lying.of(job.plan().blank().envelope(), setUp.up().value(), setUp.quarterTurns());
         Point2 middle = new Point2((heights.left() + heights.right()) / 2, (heights.front() + heights.back()) / 2);
-        List<Point2> spots = new ArrayList<>();
-        List<Solid> gone = new ArrayList<>();
-        List<Double> lowest = new ArrayList<>();
+        List<Down> downs = new ArrayList<>();
         Holes.of(operation, job)
                 .forEach(hole -> lying.places(hole, setUp.up().value()).forEach(place -> {
                     Point2 spot = place.plus(middle);
                     double low = tool.workTop()
                             - HoleDepths.of(operation, cutter, hole, tool.workTop() - heights.partBottom());
-                    spots.add(spot);
-                    lowest.add(low);
-                    if (operation.kind() != Operation.Kind.TAP) {
-                        double opened = Mouths.diameter(operation.kind(), cutter, hole);
-                        gone.add(
-                                HoleDepths.fromBehind(cutter)
-                                        ? underneath(operation, cutter, hole, spot, heights)
-                                        : hollow(cutter, opened, spot, low, tool.workTop() + 1));
-                    }
+                    double opened = Mouths.diameter(operation.kind(), cutter, hole);
+                    downs.add(new Down(
+                            spot,
+                            low,
+                            HoleDepths.fromBehind(cutter)
+                                    ? underneath(operation, cutter, hole, spot, heights)
+                                    : hollow(cutter, opened, spot, low, tool.workTop() + 1)));
                 }));
-        return new OperationWay(path(spots, lowest, tool), spots, gone, cutLength(lowest, tool));
+        List<Down> order = HoleOrder.of(downs.stream().map(Down::spot).toList()).stream()
+                .map(downs::get)
+                .toList();
+        List<Point2> spots = order.stream().map(Down::spot).toList();
+        List<Double> lowest = order.stream().map(Down::low).toList();
+        List<Solid> gone = operation.kind() == Operation.Kind.TAP
+                ? List.of()
+                : order.stream().map(Down::gone).toList();
+        return new OperationWay(path(spots, lowest, tool), spots, gone, cutLength(lowest, tool), spots.size());
     }
+
+    /** One hole: where, how low the point of the tool goes, and what it leaves open. */
+    private record Down(Point2 spot, double low, Solid gone) {}
 
     private static ToolPath path(List<Point2> spots, List<Double> lowest, ToolHeights tool) {
         Point2 first = spots.isEmpty() ? Point2.ORIGIN : spots.get(0);
@@ -154,7 +161,9 @@ record OperationWay(ToolPath path, List<Point2> spots, List<Solid> gone, double 
         if (cutter.form() == Cutter.Form.SPOT_DRILL || cutter.form() == Cutter.Form.COUNTERSINK) {
             double full = cutter.diameter().inside() / 2;
             double deep = top - low;
-            return new UprightCone(spot, new Profile(low, top, 0, Math.min(full, full * deep / point)));
+            return deep > point
+                    ? new UprightCylinder(spot, full, low + point, top).pointedDown(point)
+                    : new UprightCone(spot, new Profile(low, top, 0, full * deep / point));
         }
         UprightCylinder open = new UprightCylinder(spot, radius, low + point, Math.max(top, low + point));
         return point > 0 ? open.pointedDown(point) : open;

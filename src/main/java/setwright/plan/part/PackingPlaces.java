@@ -7,8 +7,10 @@ import java.util.Optional;
 import setwright.geometry.plane.PlanBox;
 import setwright.geometry.plane.Point2;
 import setwright.job.DrawnTable;
+import setwright.job.Strapping;
 import setwright.job.TableHolding;
 import setwright.plan.Rows;
+import setwright.shop.Jack;
 import setwright.shop.Parallels;
 import setwright.shop.SetUpBlocks;
 
@@ -17,16 +19,26 @@ import setwright.shop.SetUpBlocks;
  * across under those of either end; without straps under either quarter.
  */
 public final class PackingPlaces {
+    /** Room between a bolt and the middle of what is put beside it, besides twice its diameter, mm. */
+    private static final double BESIDE_BOLT = 8;
+
     private PackingPlaces() {}
 
     public static List<PackingPlace> of(DrawnTable holding, Heights heights, Rows rows) {
-        if (holding.seat().value() != TableHolding.Seat.PACKING) {
+        TableHolding.Seat seat = holding.seat().value();
+        if (seat != TableHolding.Seat.PACKING && seat != TableHolding.Seat.JACKS) {
             return List.of();
         }
         List<Point2> pads = StrapPlace.all(holding.straps(), heights, rows).stream()
-                .map(StrapPlace::pad)
+                .filter(place -> place.by() != Strapping.By.EDGE_CLAMP)
+                .map(place -> place.by() == Strapping.By.BOLT ? beside(place, heights) : place.pad())
                 .toList();
         String id = holding.packing().value();
+        if (seat == TableHolding.Seat.JACKS) {
+            return rows.row(id, Jack.class)
+                    .map(row -> jacks(pads, row, heights))
+                    .orElse(List.of());
+        }
         Optional<SetUpBlocks> blocks = rows.row(id, SetUpBlocks.class);
         if (blocks.isPresent()) {
             double height = holding.packingHeight().value().inside();
@@ -35,6 +47,30 @@ public final class PackingPlaces {
         return rows.parallels(id)
                 .map(row -> across(ends(pads, heights), row, heights))
                 .orElse(List.of());
+    }
+
+    /** A jack under every pad, and a third where there are but two: three bear without rocking. */
+    private static List<PackingPlace> jacks(List<Point2> pads, Jack row, Heights heights) {
+        List<Point2> under = new ArrayList<>(pads.isEmpty() ? quarters(heights) : pads);
+        if (under.size() == 2) {
+            Point2 middle = under.get(0).plus(under.get(1)).times(0.5);
+            double half = row.foot().inside() / 2;
+            boolean front = middle.y() - heights.front() > heights.back() - middle.y();
+            under.add(new Point2(middle.x(), front ? heights.front() + half : heights.back() - half));
+        }
+        Point2 half = new Point2(row.foot().inside(), row.foot().inside()).times(0.5);
+        List<PackingPlace> found = new ArrayList<>();
+        for (Point2 place : under) {
+            found.add(new PackingPlace("jack " + (found.size() + 1), PlanBox.of(place.minus(half), place.plus(half))));
+        }
+        return found;
+    }
+
+    /** A bolt leaves no room straight under it: beside it, toward the middle of the part. */
+    private static Point2 beside(StrapPlace bolt, Heights heights) {
+        double middle = (heights.left() + heights.right()) / 2;
+        double way = bolt.pad().x() < middle ? 1 : -1;
+        return bolt.pad().plus(new Point2(way * (BESIDE_BOLT + 2 * bolt.stud()), 0));
     }
 
     /** Under every strap where the blocks suffice, else on the middle line under those of either end. */

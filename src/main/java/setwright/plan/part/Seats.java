@@ -54,13 +54,22 @@ public final class Seats {
         Optional<Vise> found = rows.vise(holding.vise().value());
         return found.map(vise -> {
             double bed = vise.bedHeight().inside();
-            double packing =
-                    holding.onParallels() ? holding.parallelHeight().value().inside() : 0;
+            JawPlates jaws = JawPlates.of(holding, vise, rows);
             int parts = Math.max(1, holding.parts().value());
             double middle = holding.offset().value().inside() - (parts - 1) * part.along() / 2;
-            double jawTop = bed + JawPlates.of(holding, vise, rows).height();
-            return sitting(bed, bed + packing, jawTop, new Point2(middle, 0));
+            return sitting(bed, bed + under(holding, jaws), bed + jaws.height(), new Point2(middle, 0));
         });
+    }
+
+    /** What lifts the part over the vise bed: the step in the jaws, a level vee, or parallels. */
+    private double under(DrawnVise holding, JawPlates jaws) {
+        if (jaws.vee().isPresent() && barAlong(job.plan().blank(), laid)) {
+            return Math.max(0, jaws.vee().get().veeHeight().inside() - part.across() / 2);
+        }
+        if (jaws.cut() > 0) {
+            return jaws.step();
+        }
+        return holding.onParallels() ? holding.parallelHeight().value().inside() : 0;
     }
 
     private Heights onTable(DrawnTable holding) {
@@ -69,7 +78,7 @@ public final class Seats {
         double packing = holding.packingHeight().value().inside();
         Heights bare = switch (holding.seat().value()) {
             case TABLE -> sitting(0, 0, 0, middle);
-            case PACKING -> sitting(0, packing, 0, middle);
+            case PACKING, JACKS -> sitting(0, packing, 0, middle);
             case T_SLOT ->
                 sitting(0, TableSlots.sink(part.across(), rows.machine().table()), 0, middle);
         };

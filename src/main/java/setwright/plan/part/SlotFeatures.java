@@ -5,7 +5,9 @@ import setwright.geometry.plane.PlanMap;
 import setwright.geometry.plane.Point2;
 import setwright.geometry.plane.Region;
 import setwright.job.ArcSlot;
+import setwright.job.Divided;
 import setwright.job.Dovetail;
+import setwright.job.Edge;
 import setwright.job.Keyseat;
 import setwright.job.Placed;
 import setwright.job.Size;
@@ -13,7 +15,7 @@ import setwright.job.Slot;
 import setwright.job.TSlot;
 
 /** Where the cutter's axis runs in slots of every kind; places on the side, from its middle. */
-record SlotFeatures(SideOnTable side, double cutter) {
+record SlotFeatures(SideOnTable side, double cutter, boolean climb) {
     Milled slot(Slot slot) {
         Size length = slot.length();
         SlotWay way = way(slot.width());
@@ -89,6 +91,26 @@ record SlotFeatures(SideOnTable side, double cutter) {
         return way.halfOpen(-half, half).mapped(turned);
     }
 
+    /** Along a lying axis from the end at an edge of the side; without a length from end to end. */
+    Milled spline(Divided spline, Edge end) {
+        boolean alongU = end == Edge.LEFT || end == Edge.RIGHT;
+        double half = (alongU ? side.sizeU() : side.sizeV()) / 2;
+        Size width = spline.width();
+        if (width == null) {
+            return Milled.NOTHING;
+        }
+        int turns = switch (end) {
+            case RIGHT -> 0;
+            case HIGH -> 1;
+            case LEFT -> 2;
+            case LOW -> 3;
+        };
+        Size length = spline.length();
+        SlotWay way = way(width);
+        Milled cut = length == null ? way.open(-half, half) : way.halfOpen(half - mm(length), half);
+        return cut.notGone().mapped(PlanMap.quarterTurns(turns));
+    }
+
     /** The neck, then the head under it; a T-slot that is closed at its ends is not worked out. */
     Milled tSlot(TSlot slot, boolean head) {
         if (slot.length() != null) {
@@ -118,7 +140,7 @@ record SlotFeatures(SideOnTable side, double cutter) {
     }
 
     private SlotWay way(double width) {
-        return new SlotWay(width, Math.min(cutter, width));
+        return new SlotWay(width, cutter, climb);
     }
 
     private static double mm(Size size) {

@@ -3,17 +3,20 @@ package setwright.plan.part;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import setwright.geometry.Attitude;
+import setwright.geometry.Box;
+import setwright.geometry.Motion;
 import setwright.geometry.Placement;
 import setwright.geometry.Point3;
 import setwright.geometry.Prism;
 import setwright.geometry.Stock;
-import setwright.geometry.plane.Point2;
 import setwright.job.Block;
 import setwright.job.DrawnOperation;
 import setwright.job.DrawnSetUp;
 import setwright.job.DrawnUp;
 import setwright.job.Size;
+import setwright.job.Tilt;
 import setwright.plan.NotChecked;
 import setwright.plan.Rows;
 import setwright.shop.Cutter;
@@ -21,8 +24,7 @@ import setwright.shop.Holder;
 
 /** Carries the stock through every operation of every set-up, and lays path and tool beside it. */
 public final class Stages {
-    private static final String TILTED =
-            "the tilted stock: the part counts as the box around it, and what is cut here stays on it later";
+    private static final String TILTED = "what is cut on a tilted part: it stays on the part in later set-ups";
 
     private final DrawnUp drawnUp;
     private final Rows rows;
@@ -40,7 +42,7 @@ public final class Stages {
     private PartPlan through() {
         List<SetUpStage> found = new ArrayList<>();
         Point3 size = largest(drawnUp.job().plan().blank().envelope());
-        Stock part = Stock.block(size);
+        Stock part = BlankSolid.of(drawnUp.job().plan().blank());
         for (DrawnSetUp setUp : drawnUp.setUps()) {
             Laid laid = Laid.of(setUp);
             Optional<Heights> heights = Seats.of(drawnUp.job(), laid, setUp.holding(), rows);
@@ -48,7 +50,7 @@ public final class Stages {
                 missing.add(new NotChecked("holder-meets-jaw", setUp.id(), "", "a device that holds the part"));
             } else if (laid.tilted()) {
                 missing.add(new NotChecked("tilted-stock", setUp.id(), "", TILTED));
-                found.add(stage(setUp, heights.get(), boxAround(heights.get())));
+                found.add(stage(setUp, heights.get(), tilted(part, setUp, size, heights.get())));
             } else {
                 Placement placement = onItsFoot(part, placement(setUp, heights.get(), size), heights.get());
                 Stock start = part.placed(placement);
@@ -63,12 +65,26 @@ public final class Stages {
         return new PartPlan(found, missing);
     }
 
-    private static Stock boxAround(Heights heights) {
-        return Stock.of(Prism.box(
-                new Point2(heights.left(), heights.front()),
-                new Point2(heights.right(), heights.back()),
-                heights.partBottom(),
-                heights.startTop()));
+    /** The part tilted over the place where it sits, let down until it stands. */
+    private static Stock tilted(Stock part, DrawnSetUp setUp, Point3 size, Heights heights) {
+        Motion laid = Motion.of(placement(setUp, heights, size));
+        Point3 middle = new Point3(
+                (heights.left() + heights.right()) / 2, (heights.front() + heights.back()) / 2, heights.partBottom());
+        Stock turned = part.moved(laid.then(turn(setUp.tilt(), middle)));
+        Box box = turned.blank().box();
+        Point3 down = middle.minus(Point3.of(box.plan().middle(), box.zLow()));
+        return turned.moved(Motion.shift(down));
+    }
+
+    private static Motion turn(@Nullable Tilt tilt, Point3 place) {
+        if (tilt == null) {
+            return Motion.NONE;
+        }
+        double angle = tilt.angle().inside();
+        return switch (tilt.about()) {
+            case X -> Motion.aboutX(place, angle);
+            case Y -> Motion.aboutY(place, angle);
+        };
     }
 
     private static Stock end(SetUpStage stage) {
@@ -123,7 +139,8 @@ public final class Stages {
         Optional<Cutter> cutter = rows.cutter(operation.cutter().value());
         Optional<Holder> holder = rows.holder(operation.holder().value());
         return ToolHeights.of(setUp, operation, heights, rows).map(tool -> {
-            OperationWay way = OperationWay.of(setUp, operation, cutter.orElseThrow(), heights, tool, drawnUp.job());
+            OperationWay way =
+                    OperationWay.of(setUp, operation, cutter.orElseThrow(), heights, tool, drawnUp.job(), before);
             return new OperationStage(
                     operation.id(),
                     before,
@@ -135,7 +152,8 @@ public final class Stages {
                     tool.lowest(),
                     tool.crossing(),
                     tool.projection(),
-                    way.cutLength());
+                    way.cutLength(),
+                    way.runs());
         });
     }
 }

@@ -2,11 +2,13 @@ package setwright.plan.part;
 
 import java.util.Comparator;
 import java.util.Optional;
+import setwright.job.Strapping;
 import setwright.plan.Rows;
 import setwright.quantity.Length;
 import setwright.quantity.Typed;
 import setwright.quantity.thread.ScrewThread;
 import setwright.quantity.thread.Threads;
+import setwright.shop.Nut;
 import setwright.shop.StepBlocks;
 import setwright.shop.Stud;
 import setwright.shop.TNut;
@@ -49,7 +51,19 @@ public record StrapGear(
 
     /** How much of the stud is left for the nut on the strap, mm. */
     public double overStrap(Rows rows) {
-        return place.foot() + length.inside() - inNut(studs, rows) - place.strapTop();
+        return place.foot() + length.inside() - inNut(studs, rows) - place.nutSeat();
+    }
+
+    /** Whether a stud goes with it; an edge clamp has a screw of its own. */
+    public boolean studded() {
+        return place.by() != Strapping.By.EDGE_CLAMP;
+    }
+
+    /** The nut on the clamp; empty where the shop has written down none for the thread. */
+    public Optional<Nut> upper(Rows rows) {
+        return rows.all(Nut.class).stream()
+                .filter(nut -> nut.thread().equals(studs.thread()) && nut.form() != Nut.Form.COUPLING)
+                .min(Comparator.comparing((Nut nut) -> nut.kept().owned() == 0).thenComparing(Nut::id));
     }
 
     private static Optional<TNut> nut(Stud studs, Rows rows) {
@@ -63,6 +77,9 @@ public record StrapGear(
     }
 
     private static Optional<StepBlocks> steps(StrapPlace place, Rows rows) {
+        if (place.by() != Strapping.By.STRAP) {
+            return Optional.empty();
+        }
         double height = place.heelHeight() - place.foot();
         return rows.all(StepBlocks.class).stream()
                 .min(Comparator.comparing((StepBlocks row) -> row.kept().owned() == 0)

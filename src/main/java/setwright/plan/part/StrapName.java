@@ -3,6 +3,7 @@ package setwright.plan.part;
 import java.util.ArrayList;
 import java.util.List;
 import setwright.geometry.plane.Point2;
+import setwright.job.DrawnStrap;
 
 /** What straps are called at the machine: by the side that they come from, and among several of one side by where. */
 final class StrapName {
@@ -13,13 +14,21 @@ final class StrapName {
      *
      * @param heels direction from each pad to its heel, one long
      */
-    static List<String> all(List<Point2> pads, List<Point2> heels) {
+    static List<String> all(List<DrawnStrap> straps, List<Point2> pads, List<Point2> heels) {
         List<String> sides = heels.stream().map(StrapName::side).toList();
         List<String> names = new ArrayList<>();
         for (int i = 0; i < pads.size(); i++) {
-            names.add(distinct(names, name(i, sides, pads)));
+            names.add(distinct(names, name(i, sides, pads) + " " + noun(straps.get(i))));
         }
         return names;
+    }
+
+    private static String noun(DrawnStrap strap) {
+        return switch (strap.by().value()) {
+            case STRAP -> "strap";
+            case EDGE_CLAMP -> "edge clamp";
+            case BOLT -> "bolt";
+        };
     }
 
     private static String side(Point2 toward) {
@@ -38,7 +47,7 @@ final class StrapName {
             }
         }
         if (group.size() == 1) {
-            return side + " strap";
+            return side;
         }
         boolean end = side.equals("left") || side.equals("right");
         double middle = group.stream()
@@ -47,7 +56,7 @@ final class StrapName {
                 .orElse(0);
         Point2 pad = pads.get(strap);
         String where = end ? (pad.y() < middle ? "front" : "back") : pad.x() < middle ? "left" : "right";
-        return side + " " + where + " strap";
+        return side + " " + where;
     }
 
     private static String distinct(List<String> before, String name) {

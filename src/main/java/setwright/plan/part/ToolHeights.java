@@ -32,7 +32,7 @@ public record ToolHeights(double workTop, double lowest, double crossing, double
         double projection = holder.get().projection().inside()
                 + operation.stickOut().value().inside();
         double crossing = Math.max(top, heights.jawTop()) + CROSSING_OVER;
-        double lowest = lowest(operation, cutter.get(), heights, top, rows);
+        double lowest = lowest(setUp, operation, cutter.get(), heights, top, rows);
         return Optional.of(new ToolHeights(top, lowest, crossing, projection));
     }
 
@@ -48,20 +48,22 @@ public record ToolHeights(double workTop, double lowest, double crossing, double
         return faced ? heights.finishedTop() : heights.startTop();
     }
 
-    private static double lowest(DrawnOperation operation, Cutter cutter, Heights heights, double top, Rows rows) {
-        return switch (operation.kind()) {
-            case FACE -> heights.finishedTop();
-            case STEP, PROFILE, POCKET, SLOT, KEYSEAT, T_SLOT, DOVETAIL, WOODRUFF, SAW, CHAMFER, FORM, SCRIBE ->
-                MilledFeatures.of(operation, rows.job()).stream()
-                        .flatMap(feature -> MilledDepth.floor(feature, heights).stream())
-                        .mapToDouble(floor -> Math.min(floor, top))
-                        .min()
-                        .orElse(top);
-            case SPOT, DRILL, BORE, REAM, COUNTERBORE, SPOTFACE, COUNTERSINK, TAP ->
-                Holes.of(operation, rows.job())
-                        .mapToDouble(hole -> top - HoleDepths.of(operation, cutter, hole, top - heights.partBottom()))
-                        .min()
-                        .orElse(top);
-        };
+    private static double lowest(
+            DrawnSetUp setUp, DrawnOperation operation, Cutter cutter, Heights heights, double top, Rows rows) {
+        if (operation.kind().inHole()) {
+            return Holes.of(operation, rows.job())
+                    .mapToDouble(hole -> top - HoleDepths.of(operation, cutter, hole, top - heights.partBottom()))
+                    .min()
+                    .orElse(top);
+        }
+        MilledFeatures features = MilledFeatures.of(setUp, operation, cutter, heights, rows.job());
+        if (features.facesAll()) {
+            return heights.finishedTop();
+        }
+        return features.all().stream()
+                .flatMap(feature -> features.floor(feature).stream())
+                .mapToDouble(floor -> Math.min(floor, top))
+                .min()
+                .orElse(top);
     }
 }

@@ -8,8 +8,10 @@ import setwright.cutting.LeverPush;
 import setwright.job.Hole;
 import setwright.job.Operation;
 import setwright.plan.Rows;
+import setwright.plan.part.MadeFrom;
 import setwright.quantity.Length;
 import setwright.quantity.Typed;
+import setwright.quantity.thread.FormingDrill;
 import setwright.quantity.thread.ScrewThread;
 import setwright.quantity.thread.TapDrill;
 import setwright.quantity.thread.Threads;
@@ -50,7 +52,7 @@ final class CutterPencil {
 
     String choose(Operation operation, double faceWidth) {
         return switch (operation.kind()) {
-            case FACE -> facing(faceWidth);
+            case FACE -> standing(operation) ? new MillPencil(drafting).choose(operation) : facing(faceWidth);
             case SPOT -> spotting(operation);
             case DRILL -> hole(operation).map(this::drilling).orElse(Rows.NOTHING);
             case REAM -> hole(operation).map(this::reaming).orElse(Rows.NOTHING);
@@ -62,6 +64,13 @@ final class CutterPencil {
                         .map(hole -> new MouthPencil(drafting).choose(operation.kind(), hole))
                         .orElse(Rows.NOTHING);
         };
+    }
+
+    /** Flats round an axis that stands are cut by the side of an end mill. */
+    private boolean standing(Operation operation) {
+        return operation.features().stream()
+                .flatMap(id -> drafting.feature(id).stream())
+                .anyMatch(feature -> MadeFrom.standingFlats(feature, drafting.job()));
     }
 
     private Optional<Hole> hole(Operation operation) {
@@ -149,12 +158,29 @@ final class CutterPencil {
         if (hole.thread() == null) {
             return Rows.NOTHING;
         }
-        ScrewThread thread = Threads.listed().read(hole.thread());
+        boolean forms = formed(hole);
         return drill(
                 hole,
-                TapDrill.diameter(thread.major(), thread.pitch(), ENGAGEMENT),
-                TapDrill.diameter(thread.major(), thread.pitch(), ENGAGEMENT_MOST),
-                TapDrill.diameter(thread.major(), thread.pitch(), ENGAGEMENT_LEAST));
+                before(hole.thread(), ENGAGEMENT, forms),
+                before(hole.thread(), ENGAGEMENT_MOST, forms),
+                before(hole.thread(), ENGAGEMENT_LEAST, forms));
+    }
+
+    private static double before(String name, double engagement, boolean forms) {
+        ScrewThread thread = Threads.listed().read(name);
+        return forms
+                ? FormingDrill.diameter(thread.major(), thread.pitch(), engagement)
+                : TapDrill.diameter(thread.major(), thread.pitch(), engagement);
+    }
+
+    /** Whether the tap that is written down for it, else the one that would be taken, pushes the thread up. */
+    private boolean formed(Hole hole) {
+        return drafting.written(Operation.Kind.TAP, hole)
+                .reduce((first, last) -> first)
+                .or(() -> Optional.of(tapping(hole)))
+                .flatMap(drafting.rows()::cutter)
+                .filter(tap -> ((Tap) tap).flute() == Tap.Flute.FORM)
+                .isPresent();
     }
 
     /** One of the system that the hole is drawn in goes before one that is nearer by a hair. */

@@ -3,16 +3,21 @@ package setwright.plan.pencil;
 import java.util.List;
 import java.util.Optional;
 import setwright.job.Chamfer;
+import setwright.job.Divided;
 import setwright.job.Dovetail;
 import setwright.job.Feature;
+import setwright.job.Flats;
 import setwright.job.Hole;
+import setwright.job.InclinedFace;
 import setwright.job.Operation;
 import setwright.job.ProfileCut;
 import setwright.job.Size;
 import setwright.job.Step;
 import setwright.job.TSlot;
+import setwright.plan.cut.CutPlace;
 import setwright.plan.part.Heights;
 import setwright.plan.part.HoleDepths;
+import setwright.plan.part.MadeFrom;
 import setwright.plan.part.MilledDepth;
 import setwright.plan.part.MilledWidth;
 import setwright.plan.part.Mouths;
@@ -21,25 +26,21 @@ import setwright.quantity.Typed;
 import setwright.quantity.thread.ScrewThread;
 import setwright.quantity.thread.Threads;
 import setwright.reach.BlindTap;
+import setwright.reach.ThroughDepth;
 import setwright.shop.Cutter;
 import setwright.shop.SpotDrill;
 import setwright.shop.Tap;
 
 /** Depth and width of one pass; in a hole the depth of full diameter. */
 final class DepthPencil {
-    /** Deepest facing pass that the pencil takes, mm (common practice for manual mills). */
-    private static final double FACE_MILL_PASS = 2;
-
-    private static final double END_MILL_PASS_SHARE = 0.25;
-
-    /** Deepest pass of an end mill in the full, as a share of its diameter (common practice for manual mills). */
-    private static final double SLOT_PASS_SHARE = 0.5;
-
     /** Widest pass as a share of the cutter's diameter, where the cutter does not cover what it cuts (common practice). */
     static final double LANE_SHARE = 0.75;
 
     /** Least that has to stay under a blind hole's full diameter, mm (common practice). */
     private static final double FLOOR = 2;
+
+    /** And under its point, mm (common practice). */
+    private static final double UNDER_POINT = 0.5;
 
     /** Threads of lead that are counted on where the shop has no tap. */
     private static final int USUAL_LEAD = 4;
@@ -52,27 +53,86 @@ final class DepthPencil {
 
     Typed<Length> depth(Operation operation, Cutter cutter, Heights heights) {
         return switch (operation.kind()) {
-            case FACE -> drafting.length(facingPass(cutter, heights.startTop() - heights.finishedTop()));
             case SPOT -> drafting.length(spotDepth(operation, cutter));
-            case STEP, PROFILE, POCKET, SLOT, KEYSEAT -> drafting.length(millingPass(operation, cutter, heights));
+            case FACE, STEP, PROFILE, POCKET, SLOT, KEYSEAT -> pass(place(operation, heights, true), 1);
             case T_SLOT, DOVETAIL, CHAMFER -> drafting.length(undercut(operation));
-            case WOODRUFF, SAW, FORM, SCRIBE -> drafting.length(0);
+            case WOODRUFF, SAW, FORM -> drafting.length(cutter.fluteLength().inside());
+            case SCRIBE -> drafting.length(undercut(operation));
             case COUNTERBORE, SPOTFACE, COUNTERSINK -> drafting.length(mouthDepth(operation, cutter));
             case DRILL, BORE, REAM, TAP -> drafting.length(holeDepth(operation, heights));
         };
     }
 
-    /** Down to the deepest floor in passes of equal depth, none deeper than the cutter's share. */
-    private double millingPass(Operation operation, Cutter cutter, Heights heights) {
-        double whole = operation.features().stream()
+    private boolean standing(Operation operation) {
+        return first(operation)
+                .filter(feature -> MadeFrom.standingFlats(feature, drafting.job()))
+                .isPresent();
+    }
+
+    private double flatFloor(Operation operation, Heights heights) {
+        return first(operation)
+                .map(feature -> switch (feature.kind()) {
+                    case FLATS -> heights.finishedTop() - mm(((Flats) feature).length());
+                    default -> {
+                        Size length = ((Divided) feature).length();
+                        yield length == null ? heights.partBottom() : heights.finishedTop() - mm(length);
+                    }
+                })
+                .orElse(heights.partBottom());
+    }
+
+    /** What stands outside a flat round a standing axis, square to it. */
+    private double outsideFlat(Operation operation, Heights heights) {
+        double round = Math.min(heights.length(), heights.depth());
+        return first(operation)
+                .map(feature -> switch (feature.kind()) {
+                    case FLATS -> {
+                        double across = mm(((Flats) feature).across());
+                        yield ((Flats) feature).count() % 2 == 0 ? (round - across) / 2 : round - across;
+                    }
+                    case DIVIDED -> mm(((Divided) feature).depth());
+                    default -> 0.0;
+                })
+                .orElse(0.0);
+    }
+
+    /** One of so many passes of equal depth. */
+    Typed<Length> pass(CutPlace place, int passes) {
+        return drafting.length(Math.max(0.1, drafting.roundedUp(place.depth() / passes)));
+    }
+
+    /** From where it starts, the face where it was milled before, down to the deepest floor. */
+    CutPlace place(Operation operation, Heights heights, boolean faced) {
+        if (operation.kind() == Operation.Kind.FACE) {
+            if (standing(operation)) {
+                return CutPlace.solid(heights.finishedTop(), flatFloor(operation, heights));
+            }
+            double finished = heights.finishedTop();
+            return CutPlace.solid(finished + allowance(operation, heights), finished);
+        }
+        double top = faced ? heights.finishedTop() : heights.startTop();
+        double lowest = operation.features().stream()
                 .flatMap(id -> drafting.feature(id).stream())
                 .flatMap(feature -> MilledDepth.floor(feature, heights).stream())
-                .mapToDouble(floor -> heights.finishedTop() - floor)
+                .mapToDouble(floor -> Math.min(floor, top))
+                .min()
+                .orElse(top);
+        return CutPlace.solid(top, lowest);
+    }
+
+    /** What stands over the finished face, the flat or the inclined face. */
+    private double allowance(Operation operation, Heights heights) {
+        double facing = heights.startTop() - heights.finishedTop();
+        return operation.features().stream()
+                .flatMap(id -> drafting.feature(id).stream())
+                .mapToDouble(feature -> switch (feature.kind()) {
+                    case FLATS -> MilledDepth.overFlat((Flats) feature, heights);
+                    case DIVIDED -> mm(((Divided) feature).depth());
+                    case INCLINED_FACE -> MilledDepth.overIncline((InclinedFace) feature, drafting.block());
+                    default -> facing;
+                })
                 .max()
-                .orElse(0);
-        double passes = Math.max(
-                1, Math.ceil(whole / (SLOT_PASS_SHARE * cutter.diameter().inside()) - 1e-9));
-        return Math.max(0.1, drafting.roundedUp(whole / passes));
+                .orElse(facing);
     }
 
     private double mouthDepth(Operation operation, Cutter cutter) {
@@ -90,6 +150,7 @@ final class DepthPencil {
                     case T_SLOT -> mm(((TSlot) feature).headHeight());
                     case DOVETAIL -> mm(((Dovetail) feature).depth());
                     case CHAMFER -> MilledDepth.chamfer((Chamfer) feature);
+                    case DIVIDED -> mm(((Divided) feature).depth());
                     default -> 0.0;
                 })
                 .orElse(0.0);
@@ -146,6 +207,9 @@ final class DepthPencil {
         double diameter = cutter.diameter().inside();
         return switch (operation.kind()) {
             case FACE -> {
+                if (standing(operation)) {
+                    yield drafting.length(drafting.roundedUp(outsideFlat(operation, heights)));
+                }
                 double lanes = Math.ceil(heights.depth() / diameter - 1e-9);
                 double wide = lanes <= 1 ? 1 : Math.ceil(heights.depth() / (LANE_SHARE * diameter));
                 yield drafting.length(drafting.roundedUp(heights.depth() / wide));
@@ -169,15 +233,6 @@ final class DepthPencil {
         };
     }
 
-    private double facingPass(Cutter cutter, double allowance) {
-        double deepest = switch (cutter.form()) {
-            case END_MILL -> END_MILL_PASS_SHARE * cutter.diameter().inside();
-            default -> FACE_MILL_PASS;
-        };
-        double passes = Math.max(1, Math.ceil(allowance / deepest - 1e-9));
-        return Math.max(0.1, drafting.roundedUp(allowance / passes));
-    }
-
     private double holeDepth(Operation operation, Heights heights) {
         double thickness = heights.finishedTop() - heights.partBottom();
         return operation.features().stream()
@@ -194,7 +249,16 @@ final class DepthPencil {
         }
         double asked = hole.depth().nominal().inside();
         boolean beforeTap = operation.kind() == Operation.Kind.DRILL && hole.make() == Hole.Make.TAPPED;
-        return beforeTap ? Math.min(thickness - FLOOR, drilledBeforeTap(hole, asked)) : asked;
+        return beforeTap ? Math.max(asked, Math.min(thickness - floor(hole), drilledBeforeTap(hole, asked))) : asked;
+    }
+
+    /** The point of the drill stays in the part too. */
+    private double floor(Hole hole) {
+        double point = drafting.rows()
+                .cutter(new CutterPencil(drafting).drilling(hole))
+                .map(drill -> ThroughDepth.pointLength(drill.diameter().inside(), drill.tipAngle()))
+                .orElse(0.0);
+        return Math.max(FLOOR, point + UNDER_POINT);
     }
 
     /** Room for the tap that the pencil takes, and a diameter for its chips. */

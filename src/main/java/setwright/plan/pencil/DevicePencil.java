@@ -20,7 +20,7 @@ import setwright.shop.VBlocks;
 
 /** Which device of a kind: the first that is owned and takes the part, by its place in the shop's files. */
 record DevicePencil(Drafting drafting) {
-    String choose(DeviceHolding.On on, Lying lying) {
+    String choose(DeviceHolding.On on, DeviceHolding.Fastening fastening, Lying lying) {
         double diameter = Math.min(
                 lying.across().nominal().inside(), lying.along().nominal().inside());
         return switch (on) {
@@ -40,12 +40,26 @@ record DevicePencil(Drafting drafting) {
                         .findFirst()
                         .orElse(Rows.NOTHING);
             case ANGLE_PLATE -> first(AnglePlate.class);
-            case FIXTURE_PLATE -> first(FixturePlate.class);
+            case FIXTURE_PLATE -> plate(fastening, lying);
             case SET_UP_BLOCKS -> first(SetUpBlocks.class);
             case ROTARY_TABLE -> rotaryTable();
             case DIVIDING_HEAD -> first(DividingHead.class);
             case MAGNETIC_CHUCK -> first(MagneticChuck.class);
         };
+    }
+
+    /** Tape, glue and a sandwich want a board that a cutter may run into, as large as the part; all else a plate. */
+    private String plate(DeviceHolding.Fastening fastening, Lying lying) {
+        boolean board = switch (fastening) {
+            case TAPE, GLUE, SANDWICH -> true;
+            case STRAPS, BOLTS, CHUCK, COLLET, MANDREL, BETWEEN_CENTRES, MAGNET -> false;
+        };
+        return drafting.rows().all(FixturePlate.class).stream()
+                .filter(row -> row.kept().owned() != 0 && row.madeOf().board() == board)
+                .min(Comparator.comparing((FixturePlate row) ->
+                        row.length().inside() < lying.along().nominal().inside()))
+                .map(ShopRow::id)
+                .orElse(board ? plate(DeviceHolding.Fastening.STRAPS, lying) : Rows.NOTHING);
     }
 
     /** The largest that the shop owns: straps want room beside the part. */

@@ -2,13 +2,18 @@ package setwright.plan.pencil;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import setwright.geometry.Side;
 import setwright.job.Block;
+import setwright.job.Drawn;
 import setwright.job.Face;
 import setwright.job.Feature;
 import setwright.job.Hole;
 import setwright.job.Job;
+import setwright.job.Operation;
+import setwright.job.Standing;
 import setwright.plan.Rows;
+import setwright.plan.part.Holes;
 import setwright.quantity.Angle;
 import setwright.quantity.Length;
 import setwright.quantity.Measure;
@@ -27,6 +32,16 @@ record Drafting(Job job, Rows rows) {
     double roundedUp(double mm) {
         double step = job.plan().units() == UnitSystem.METRIC ? 0.05 : 0.0254;
         return Math.ceil(mm / step - 1e-9) * step;
+    }
+
+    /** What one sets by a rule, mm: a millimetre, a sixteenth of an inch. */
+    double settable() {
+        return job.plan().units() == UnitSystem.METRIC ? 1 : 25.4 / 16;
+    }
+
+    /** A length rounded up to what one sets by a rule, mm. */
+    double set(double mm) {
+        return Math.ceil(mm / settable() - 1e-9) * settable();
     }
 
     /** A pencilled length: written as the job's units print it, and exactly what that text says. */
@@ -64,11 +79,22 @@ record Drafting(Job job, Rows rows) {
 
     /** The hole of that id; empty where it is none. */
     Optional<Hole> hole(String id) {
-        return feature(id).filter(Hole.class::isInstance).map(Hole.class::cast);
+        return feature(id).flatMap(Holes::hole);
     }
 
     Optional<Face> face(String id) {
         return feature(id).filter(Face.class::isInstance).map(Face.class::cast);
+    }
+
+    /** The cutters that are written down for a step of a hole. */
+    Stream<String> written(Operation.Kind kind, Hole hole) {
+        return job.plan().setUps().stream()
+                .flatMap(setUp -> setUp.operations().stream())
+                .filter(operation ->
+                        operation.kind() == kind && operation.features().contains(hole.id()))
+                .map(Operation::cutter)
+                .filter(cutter -> cutter.standing() != Standing.PENCILLED)
+                .map(cutter -> Drawn.of(cutter, () -> "").value());
     }
 
     List<Feature> on(Side side) {

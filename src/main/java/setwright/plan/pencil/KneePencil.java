@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import setwright.job.DrawnOperation;
 import setwright.job.DrawnSetUp;
+import setwright.job.Operation;
 import setwright.plan.Rows;
 import setwright.plan.part.DropOuts;
 import setwright.plan.part.Heights;
@@ -25,14 +26,68 @@ final class KneePencil {
     /** The quill is not run out further than this only to change a tool over the hole, mm (common practice). */
     private static final double QUILL_FOR_CHANGE = 40;
 
+    private final Drafting drafting;
     private final Rows rows;
 
-    KneePencil(Rows rows) {
-        this.rows = rows;
+    KneePencil(Drafting drafting) {
+        this.drafting = drafting;
+        rows = drafting.rows();
     }
 
-    /** Nose height over the table, quill in, by operation id; an operation that cannot be worked out is left out. */
-    Map<String, Double> choose(DrawnSetUp setUp, Heights heights) {
+    /** The set-up with its pencilled knee heights; an operation that cannot be worked out stays as it is. */
+    DrawnSetUp set(DrawnSetUp setUp, Heights heights) {
+        List<String> tooDeep = new ArrayList<>();
+        DrawnSetUp traded = setOut(setUp, heights);
+        Map<String, Double> chosen = choose(traded, heights, tooDeep);
+        return traded.withOperations(traded.operations().stream()
+                .map(operation -> tooDeep.contains(operation.id()) ? inBites(operation) : operation)
+                .map(operation -> at(operation, chosen))
+                .toList());
+    }
+
+    /** Tools in holes a little further out where that saves a knee height. */
+    private DrawnSetUp setOut(DrawnSetUp setUp, Heights heights) {
+        List<KneeWindow> windows = new ArrayList<>();
+        Map<String, Double> more = new LinkedHashMap<>();
+        for (DrawnOperation operation : setUp.operations()) {
+            window(setUp, operation, heights).filter(KneeWindow::isOpen).ifPresent(window -> {
+                windows.add(window);
+                double most = Math.floor(further(operation) / drafting.settable()) * drafting.settable();
+                more.put(operation.id(), Math.min(most, Math.max(0, machineTop() - window.high())));
+            });
+        }
+        Map<String, Double> out = KneeHeights.setOut(windows, more);
+        return setUp.withOperations(setUp.operations().stream()
+                .map(operation -> out.containsKey(operation.id())
+                        ? operation.out(drafting.length(
+                                drafting.set(operation.stickOut().value().inside() + out.get(operation.id()))))
+                        : operation)
+                .toList());
+    }
+
+    private double further(DrawnOperation operation) {
+        Optional<Holder> holder = rows.holder(operation.holder().value());
+        return rows.cutter(operation.cutter().value())
+                .flatMap(cutter -> holder.map(row -> FurtherOut.most(operation, cutter, row)))
+                .orElse(0.0);
+    }
+
+    private DrawnOperation at(DrawnOperation operation, Map<String, Double> chosen) {
+        Double height = chosen.get(operation.id());
+        boolean open = operation.kneeHeight().pencilled();
+        return height == null || !open ? operation : operation.atKnee(drafting.length(height));
+    }
+
+    /** A drill may stop half way and go on; a bore, reamed hole or thread may not. */
+    private static DrawnOperation inBites(DrawnOperation operation) {
+        boolean may = operation.kind() == Operation.Kind.DRILL
+                && operation.method().pencilled()
+                && operation.kneeHeight().pencilled();
+        return may ? operation.inBites() : operation;
+    }
+
+    /** Nose height over the table, quill in, by operation id. */
+    private Map<String, Double> choose(DrawnSetUp setUp, Heights heights, List<String> tooDeep) {
         Map<String, Double> chosen = new LinkedHashMap<>();
         List<KneeWindow> open = new ArrayList<>();
         for (DrawnOperation operation : setUp.operations()) {
@@ -41,6 +96,9 @@ final class KneePencil {
                     open.add(window);
                 } else {
                     chosen.put(operation.id(), Math.min(window.low(), machineTop()));
+                    if (window.bound() == KneeWindow.Bound.QUILL_STROKE) {
+                        tooDeep.add(operation.id());
+                    }
                 }
             });
         }

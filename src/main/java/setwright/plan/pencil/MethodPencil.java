@@ -2,7 +2,9 @@ package setwright.plan.pencil;
 
 import java.util.Optional;
 import setwright.job.Operation;
+import setwright.job.Plannable;
 import setwright.shop.Cutter;
+import setwright.shop.EndMill;
 import setwright.shop.Machine;
 import setwright.shop.Tap;
 
@@ -17,10 +19,21 @@ final class MethodPencil {
         this.drafting = drafting;
     }
 
+    /** A cutter that the pencil had to take without a centre edge is wound down into what is closed. */
+    private Operation.Method milled(Operation operation, Optional<Cutter> cutter) {
+        boolean open = cutter.filter(EndMill.class::isInstance)
+                .map(EndMill.class::cast)
+                .filter(mill -> !mill.centreCutting())
+                .isPresent();
+        return open && operation.cutter() instanceof Plannable.Pencilled<String>
+                ? Operation.Method.WOUND_DOWN
+                : Operation.Method.TABLE_FEED;
+    }
+
     Operation.Method choose(Operation operation, Optional<Cutter> cutter) {
         return switch (operation.kind()) {
-            case FACE, STEP, PROFILE, POCKET, SLOT, KEYSEAT, T_SLOT, DOVETAIL, WOODRUFF, SAW, CHAMFER, FORM, SCRIBE ->
-                Operation.Method.TABLE_FEED;
+            case PROFILE, POCKET, SLOT, KEYSEAT -> milled(operation, cutter);
+            case FACE, STEP, T_SLOT, DOVETAIL, WOODRUFF, SAW, CHAMFER, FORM, SCRIBE -> Operation.Method.TABLE_FEED;
             case SPOT, REAM, BORE, COUNTERBORE, SPOTFACE, COUNTERSINK -> Operation.Method.QUILL_LEVER;
             case DRILL ->
                 cutter.filter(this::quillMayCarry).isPresent()

@@ -6,8 +6,10 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import setwright.job.ArcSlot;
 import setwright.job.Chamfer;
+import setwright.job.Divided;
 import setwright.job.Dovetail;
 import setwright.job.Feature;
+import setwright.job.Flats;
 import setwright.job.Keyseat;
 import setwright.job.Operation;
 import setwright.job.Pocket;
@@ -24,6 +26,8 @@ import setwright.shop.ChamferMill;
 import setwright.shop.Cutter;
 import setwright.shop.DovetailCutter;
 import setwright.shop.EndMill;
+import setwright.shop.Scriber;
+import setwright.shop.ShankForm;
 import setwright.shop.ShopRow;
 import setwright.shop.SpotDrill;
 import setwright.shop.TSlotCutter;
@@ -40,6 +44,12 @@ final class MillPencil {
     /** An outline is milled by an end mill of at most this size, mm (common practice). */
     private static final double PROFILE_MOST = 20;
 
+    /** So much smaller than a slot is a cutter that cuts its sides one after the other, mm (common practice). */
+    private static final double SMALLER = 1;
+
+    /** And so large at least, as a share of the slot (common practice). */
+    private static final double THINNEST = 0.6;
+
     private final Drafting drafting;
     private final CutterPencil owned;
 
@@ -54,6 +64,32 @@ final class MillPencil {
                 .findFirst()
                 .map(feature -> choose(feature, operation.kind()))
                 .orElse(Rows.NOTHING);
+    }
+
+    /** One that is enough smaller than a toleranced slot to cut its sides one after the other. */
+    Optional<String> forBothSides(Operation operation) {
+        return operation.features().stream()
+                .flatMap(id -> drafting.feature(id).stream())
+                .findFirst()
+                .flatMap(feature -> switch (feature.kind()) {
+                    case SLOT -> {
+                        Slot slot = (Slot) feature;
+                        yield smaller(mm(slot.width()), depth(slot.depth()), !slot.open());
+                    }
+                    case KEYSEAT -> {
+                        Keyseat seat = (Keyseat) feature;
+                        yield smaller(mm(seat.width()), mm(seat.depth()), seat.length() != null);
+                    }
+                    default -> Optional.empty();
+                });
+    }
+
+    private Optional<String> smaller(double width, double depth, boolean centre) {
+        String found = endMill(new Wanted(width - SMALLER, depth, centre));
+        return drafting.rows()
+                .cutter(found)
+                .filter(cutter -> cutter.diameter().inside() >= THINNEST * width)
+                .map(Cutter::id);
     }
 
     private String choose(Feature feature, Operation.Kind kind) {
@@ -83,7 +119,27 @@ final class MillPencil {
                         : endMill(new Wanted(most(((TSlot) feature).neck()), mm(((TSlot) feature).depth()), false));
             case DOVETAIL -> dovetail((Dovetail) feature, kind);
             case CHAMFER -> cone((Chamfer) feature);
-            case FACE, HOLE, WOODRUFF_SEAT, FLATS, SLIT, INCLINED_FACE, DIVIDED -> Rows.NOTHING;
+            case SLIT, WOODRUFF_SEAT -> new DiscPencil(drafting).choose(feature);
+            case DIVIDED -> divided((Divided) feature);
+            case FLATS -> smallest(0, mm(((Flats) feature).length()));
+            case FACE, HOLE, INCLINED_FACE -> Rows.NOTHING;
+        };
+    }
+
+    private String divided(Divided divided) {
+        return switch (divided.what()) {
+            case TEETH -> new DiscPencil(drafting).choose(divided);
+            case SPLINES -> {
+                Size width = divided.width();
+                yield width == null ? Rows.NOTHING : endMill(new Wanted(most(width), mm(divided.depth()), false));
+            }
+            case GRADUATIONS ->
+                owned.owned(Scriber.class)
+                        .min(Comparator.comparing(ShopRow::id))
+                        .map(ShopRow::id)
+                        .orElse(Rows.NOTHING);
+            case FLATS -> smallest(0, depth(divided.length()));
+            case HOLES -> Rows.NOTHING;
         };
     }
 
@@ -174,6 +230,7 @@ final class MillPencil {
                 .min(Comparator.comparing((EndMill mill) -> mill.fluteLength().inside() < wanted.depth() - SAME)
                         .thenComparingDouble(mill -> -mill.diameter().inside())
                         .thenComparing(Cutter::material)
+                        .thenComparing(mill -> mill.shankForm() == ShankForm.SCREWED)
                         .thenComparing(mill -> !mill.centreCutting())
                         .thenComparingDouble(mill -> mill.fluteLength().inside())
                         .thenComparing(ShopRow::id))

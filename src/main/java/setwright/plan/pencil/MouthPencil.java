@@ -99,10 +99,12 @@ final class MouthPencil {
         double depth = Optional.ofNullable(hole.depth())
                 .map(size -> size.nominal().inside())
                 .orElse(drafting.block().height().nominal().inside());
-        double drilled = drafting.rows()
-                .cutter(owned.drilling(hole))
-                .map(drill -> drill.diameter().inside())
-                .orElse(0.0);
+        double drilled = Stream.concat(Stream.of(owned.drilling(hole)), drafting.written(Operation.Kind.DRILL, hole))
+                .flatMap(drill -> drafting.rows().cutter(drill).stream())
+                .mapToDouble(drill -> drill.diameter().inside())
+                .filter(drill -> drill < hole.size().nominal().inside())
+                .max()
+                .orElse(0);
         return owned.owned(BoringBar.class)
                 .filter(bar -> bar.diameter().inside() <= drilled)
                 .filter(owned::usable)

@@ -13,6 +13,7 @@ import setwright.job.Ids;
 import setwright.job.Operation;
 import setwright.job.SetUp;
 import setwright.plan.part.Lying;
+import setwright.plan.part.MadeFrom;
 import setwright.plan.part.Mouths;
 
 /** Order: adds the operations that the features of a side need and nobody wrote down, each in its working place. */
@@ -83,7 +84,7 @@ final class OperationsPencil {
     /** What a feature needs with a side up: all of it on its own side, the mouth of a hole where that is opened from. */
     private List<Operation.Kind> steps(Feature feature, Side up) {
         List<Operation.Kind> found = new ArrayList<>();
-        if (feature.side() == up) {
+        if (MadeFrom.up(feature, drafting.job()) == up) {
             found.addAll(steps(feature));
         }
         if (feature instanceof Hole hole && Mouths.side(hole) == up) {
@@ -151,7 +152,9 @@ final class OperationsPencil {
     private boolean worked(Side side) {
         boolean mouths = drafting.job().plan().features().stream()
                 .anyMatch(feature -> feature instanceof Hole hole && Mouths.side(hole) == side);
-        return mouths || !drafting.on(side).isEmpty();
+        return mouths
+                || drafting.job().plan().features().stream()
+                        .anyMatch(feature -> MadeFrom.up(feature, drafting.job()) == side);
     }
 
     private boolean faced(Side side) {

@@ -8,6 +8,8 @@ import setwright.job.Size;
 import setwright.job.Slot;
 import setwright.job.Step;
 import setwright.plan.part.Lying;
+import setwright.plan.part.MadeFrom;
+import setwright.plan.part.MilledDepth;
 import setwright.quantity.Angle;
 import setwright.quantity.Typed;
 
@@ -59,9 +61,20 @@ final class PackingNeed {
                 .mapToDouble(feature -> overTheJaws(feature, lying))
                 .max()
                 .orElse(0);
-        lift = Math.max(0, jawHeight + ABOVE_JAW + open - finished);
+        double low = drafting.job().plan().features().stream()
+                .filter(feature -> MadeFrom.up(feature, drafting.job()) == up)
+                .flatMap(feature ->
+                        MilledDepth.level(feature, up, lying).stream().map(level -> level - underTheDisc(feature)))
+                .min(Double::compare)
+                .orElse(Double.POSITIVE_INFINITY);
+        lift = Math.max(0, jawHeight + ABOVE_JAW + Math.max(open - finished, -low));
         under = opens ? Math.max(through, UNDER_OPENING) : through;
         thickest = room;
+    }
+
+    /** What hangs under a disc on an arbor; a seat cutter is one piece with its shank. */
+    private static double underTheDisc(Feature feature) {
+        return feature.kind() == Feature.Kind.WOODRUFF_SEAT ? 0 : MilledDepth.ARBOR_SCREW;
     }
 
     /** How deep a cut goes that runs out over a jaw; nought for one that stays between them. */

@@ -2,7 +2,6 @@ package setwright.plan.pencil;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import setwright.geometry.Side;
 import setwright.job.DeviceHolding;
@@ -24,6 +23,7 @@ import setwright.job.ZeroFinding;
 import setwright.plan.Rows;
 import setwright.plan.part.Heights;
 import setwright.plan.part.Laid;
+import setwright.plan.part.MadeFrom;
 import setwright.plan.part.Seats;
 import setwright.plan.part.StartHeight;
 
@@ -77,14 +77,20 @@ public final class Pencil {
     }
 
     private Drawn<Side> sideUp(SetUp setUp) {
+        return Drawn.of(setUp.up(), () -> sideUp(drafting, setUp));
+    }
+
+    /** The side that a person wrote, else that of the first feature. */
+    static Side sideUp(Drafting drafting, SetUp setUp) {
         return Drawn.of(
-                setUp.up(),
-                () -> setUp.operations().stream()
-                        .flatMap(operation -> operation.features().stream())
-                        .flatMap(id -> drafting.feature(id).stream())
-                        .map(feature -> feature.side())
-                        .findFirst()
-                        .orElse(Side.TOP));
+                        setUp.up(),
+                        () -> setUp.operations().stream()
+                                .flatMap(operation -> operation.features().stream())
+                                .flatMap(id -> drafting.feature(id).stream())
+                                .map(feature -> MadeFrom.up(feature, drafting.job()))
+                                .findFirst()
+                                .orElse(Side.TOP))
+                .value();
     }
 
     private static List<Side> upBefore(List<DrawnSetUp> drawn) {
@@ -104,13 +110,14 @@ public final class Pencil {
         Optional<Heights> heights = Seats.of(drafting.job(), laid, holding, drafting.rows())
                 .map(seat ->
                         laid.tilted() ? seat : seat.startingAt(StartHeight.of(drafting.job(), earlier, up.value())));
-        OperationPencil pencil = new OperationPencil(drafting, heights);
+        OperationPencil pencil = new OperationPencil(drafting, up.value(), heights);
         List<DrawnOperation> operations = new ArrayList<>();
         List<Operation> all =
                 completes ? new OperationsPencil(drafting).complete(setUp, up.value()) : setUp.operations();
         for (Operation operation : all) {
             boolean written = setUp.operations().contains(operation);
-            operations.add(pencil.drawUp(operation, written ? Standing.INKED : Standing.PENCILLED));
+            operations.add(
+                    pencil.drawUp(operation, written ? Standing.INKED : Standing.PENCILLED, List.copyOf(operations)));
         }
         DrawnSetUp drawn = new DrawnSetUp(
                 setUp.id(),
@@ -122,7 +129,7 @@ public final class Pencil {
                 setUp.datum(),
                 setUp.tilt(),
                 operations);
-        return heights.map(found -> withKnee(drawn, found)).orElse(drawn);
+        return heights.map(found -> new KneePencil(drafting).set(drawn, found)).orElse(drawn);
     }
 
     private DrawnHolding holding(SetUp setUp, Side up) {
@@ -132,17 +139,5 @@ public final class Pencil {
             case TABLE -> new TablePencil(drafting, setUp, up).table((TableHolding) wanted);
             case DEVICE -> new TablePencil(drafting, setUp, up).device((DeviceHolding) wanted);
         };
-    }
-
-    private DrawnSetUp withKnee(DrawnSetUp setUp, Heights heights) {
-        Map<String, Double> knee = new KneePencil(drafting.rows()).choose(setUp, heights);
-        List<DrawnOperation> operations = setUp.operations().stream()
-                .map(operation -> {
-                    Double height = knee.get(operation.id());
-                    boolean open = operation.kneeHeight().pencilled();
-                    return height == null || !open ? operation : operation.atKnee(drafting.length(height));
-                })
-                .toList();
-        return setUp.withOperations(operations);
     }
 }

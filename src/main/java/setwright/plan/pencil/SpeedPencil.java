@@ -2,14 +2,10 @@ package setwright.plan.pencil;
 
 import java.util.List;
 import java.util.Optional;
-import setwright.cutting.CuttingPower;
 import setwright.cutting.FeedForCut;
-import setwright.cutting.Kienzle;
-import setwright.cutting.MillingCut;
 import setwright.cutting.SafeSpeed;
 import setwright.cutting.Selector;
 import setwright.cutting.SpeedAndFeed;
-import setwright.cutting.SpindleDrive;
 import setwright.job.Operation;
 import setwright.plan.CutSpeed;
 import setwright.plan.part.Mouths;
@@ -22,16 +18,12 @@ import setwright.quantity.thread.Threads;
 import setwright.shop.Cutter;
 import setwright.shop.CuttingSpeed;
 import setwright.shop.Holder;
-import setwright.shop.Material;
 import setwright.shop.Tap;
 
 /** Speed and feed: what the material asks for, in the steps that this machine has. */
 final class SpeedPencil {
     /** A power quill feed may be this much above the wanted one (common practice). */
     private static final double QUILL_FEED_OVER = 1.25;
-
-    /** Share of the spindle's power that the pencil plans a milling pass with (common practice). */
-    private static final double POWER_SHARE = 0.8;
 
     private final Drafting drafting;
     private final Operation operation;
@@ -63,7 +55,7 @@ final class SpeedPencil {
             boolean underSkin) {}
 
     Typed<SpindleSpeed> speed() {
-        if (setting.method().byHand()) {
+        if (setting.method().byHand() || kind == Operation.Kind.SCRIBE) {
             return drafting.speed(0);
         }
         return cutter.flatMap(tool -> row(tool).map(row -> drafting.speed(speed(tool, row))))
@@ -86,35 +78,13 @@ final class SpeedPencil {
                 .value();
     }
 
-    /** @param section what a milling pass takes; its feed stays within the spindle's power */
-    Typed<Speed> feed(Typed<SpindleSpeed> speed, MillingCut.Section section) {
-        return cutter.map(tool -> drafting.feed(
-                        !kind.inHole()
-                                ? Math.min(
-                                        feed(tool, speed.inside(), section), powerFeed(tool, speed.inside(), section))
-                                : feed(tool, speed.inside(), section)))
+    /** @param width of a milling pass, mm */
+    Typed<Speed> feed(Typed<SpindleSpeed> speed, double width) {
+        return cutter.map(tool -> drafting.feed(feed(tool, speed.inside(), width)))
                 .orElse(drafting.feed(0));
     }
 
-    /** The feed at which a pass takes its share of the spindle's power; a thinner chip asks for more force a millimetre. */
-    private double powerFeed(Cutter tool, double turning, MillingCut.Section section) {
-        double power = POWER_SHARE * new SpindleDrive(drafting.rows().machine()).powerAt(turning);
-        double area = section.width() * section.depth();
-        if (turning <= 0 || area <= 0) {
-            return Double.POSITIVE_INFINITY;
-        }
-        Material material = drafting.rows().material();
-        Kienzle kienzle = new Kienzle(material.kc11().inside(), material.mc().inside());
-        double feed = feed(tool, turning, section);
-        for (int i = 0; i < 4 && feed > 0; i++) {
-            double chip = SpeedAndFeed.feedPerTooth(feed, turning, tool.teeth());
-            double needed = CuttingPower.powerOfRemoval(area * feed, kienzle.specificForce(chip));
-            feed *= Math.min(1, power / needed);
-        }
-        return feed;
-    }
-
-    private double feed(Cutter tool, double turning, MillingCut.Section section) {
+    private double feed(Cutter tool, double turning, double width) {
         if (kind == Operation.Kind.TAP) {
             return SpeedAndFeed.tableFeed(
                     turning, 1, Threads.listed().read(((Tap) tool).thread()).pitch());
@@ -123,20 +93,20 @@ final class SpeedPencil {
         if (row.isEmpty() || turning <= 0) {
             return 0;
         }
-        double perEdge = FeedForCut.of(row.get(), conditions(tool, section)).inside();
+        double perEdge = FeedForCut.of(row.get(), conditions(tool, width)).inside();
         return switch (setting.method()) {
-            case TABLE_FEED -> alongTable(SpeedAndFeed.tableFeed(turning, tool.teeth(), perEdge));
+            case TABLE_FEED, WOUND_DOWN -> alongTable(SpeedAndFeed.tableFeed(turning, tool.teeth(), perEdge));
             case QUILL_POWER -> SpeedAndFeed.tableFeed(turning, 1, quillFeed(perEdge));
-            case QUILL_LEVER, TAP_BY_HAND_GUIDED, TAP_UNDER_POWER, TAP_WITH_HEAD, TAP_ON_BENCH ->
+            case QUILL_LEVER, QUILL_IN_BITES, TAP_BY_HAND_GUIDED, TAP_UNDER_POWER, TAP_WITH_HEAD, TAP_ON_BENCH ->
                 SpeedAndFeed.tableFeed(turning, 1, perEdge);
         };
     }
 
-    private FeedForCut.Conditions conditions(Cutter tool, MillingCut.Section section) {
+    private FeedForCut.Conditions conditions(Cutter tool, double width) {
         double diameter = diameter(tool);
         boolean side = kind == Operation.Kind.STEP || kind == Operation.Kind.PROFILE;
         return new FeedForCut.Conditions(
-                tool.form(), diameter, side ? Math.min(section.width(), diameter) : diameter, setting.stickOut());
+                tool.form(), diameter, side ? Math.min(width, diameter) : diameter, setting.stickOut());
     }
 
     /** The diameter that is cut: in a hole what it is opened to. */

@@ -2,7 +2,6 @@ package setwright.plan.pencil;
 
 import setwright.quantity.Length;
 import setwright.quantity.Typed;
-import setwright.quantity.UnitSystem;
 import setwright.shop.Cutter;
 import setwright.shop.FaceMill;
 import setwright.shop.Holder;
@@ -36,9 +35,9 @@ final class StickOutPencil {
                     KEYSEAT_CUTTER,
                     T_SLOT_CUTTER,
                     DOVETAIL_CUTTER,
-                    SCRIBER -> drafting.length(rounded(shortest(cutter, holder)));
+                    SCRIBER -> drafting.length(drafting.set(shortest(cutter, holder)));
             case CENTRE_DRILL, COUNTERSINK, CHAMFER_MILL, CORNER_ROUNDER ->
-                drafting.length(rounded(Math.max(SHORT_HEAD, shortest(cutter, holder))));
+                drafting.length(drafting.set(Math.max(SHORT_HEAD, shortest(cutter, holder))));
         };
     }
 
@@ -65,10 +64,5 @@ final class StickOutPencil {
                     TAPER_SOCKET,
                     TAPPING_HEAD -> holder.grip().inside();
         };
-    }
-
-    private double rounded(double mm) {
-        double step = drafting.job().plan().units() == UnitSystem.METRIC ? 1 : 25.4 / 16;
-        return Math.ceil(mm / step - 1e-9) * step;
     }
 }

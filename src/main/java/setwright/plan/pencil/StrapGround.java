@@ -12,11 +12,20 @@ import setwright.geometry.plane.Point2;
  * @param on what heels stand on, in plan
  * @param lines Y of the slots that studs go into
  * @param cut areas that are cut from above
+ * @param deep those that are more than a skim over the whole face
  * @param through those that go through
+ * @param holes through holes of the part that is up, where a bolt could go
  * @param round whether the part is a bar along the table: its crown is pressed on
  */
 record StrapGround(
-        PlanBox part, PlanBox on, List<Double> lines, List<PlanBox> cut, List<PlanBox> through, boolean round) {
+        PlanBox part,
+        PlanBox on,
+        List<Double> lines,
+        List<PlanBox> cut,
+        List<PlanBox> deep,
+        List<PlanBox> through,
+        List<Point2> holes,
+        boolean round) {
     /** The pad's middle is this far in from the edge, mm (common practice: 15 to 20). */
     private static final double IN = 18;
 
@@ -25,6 +34,9 @@ record StrapGround(
 
     /** Shares of the length at which a strap comes over the front or back edge, best first. */
     private static final List<Double> ALONG = List.of(0.2, 0.8, 0.35, 0.65, 0.5, 0.1, 0.9);
+
+    /** A bolt stands that near to the middle line of its slot, mm. */
+    private static final double OVER_SLOT = 2;
 
     /** Half of what a heel takes. */
     private static final double HEEL = 12;
@@ -45,6 +57,32 @@ record StrapGround(
         }
         found.removeIf(spot -> spot.room() < spot.toStud() / 2);
         return found;
+    }
+
+    /** Against either end over every slot, where the clamp has room to stand. */
+    List<StrapSpot> edges(double length) {
+        List<StrapSpot> found = new ArrayList<>();
+        for (double line : lines) {
+            if (line > part.yLow() + 5 && line < part.yHigh() - 5) {
+                for (int way : new int[] {-1, 1}) {
+                    double edge = way < 0 ? part.xLow() : part.xHigh();
+                    double room = way < 0 ? edge - on.xLow() : on.xHigh() - edge;
+                    if (room >= length) {
+                        found.add(new StrapSpot(new Point2(edge, line), new Point2(way, 0), 0, 0, length));
+                    }
+                }
+            }
+        }
+        return found;
+    }
+
+    /** Through holes of the part that stand over a slot. */
+    List<StrapSpot> bolts() {
+        return holes.stream()
+                .filter(hole -> lines.stream().anyMatch(line -> Math.abs(line - hole.y()) <= OVER_SLOT))
+                .map(hole ->
+                        new StrapSpot(hole, new Point2(hole.x() < part.middle().x() ? -1 : 1, 0), 0, 0, 0))
+                .toList();
     }
 
     private StrapSpot end(double line, int way) {

@@ -3,9 +3,12 @@ package setwright.plan.pencil;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import setwright.job.Strapping;
+import setwright.job.ViseHolding;
 import setwright.plan.Rows;
 import setwright.plan.part.StrapPlace;
 import setwright.quantity.thread.Threads;
+import setwright.shop.EdgeClamp;
 import setwright.shop.MachineTable;
 import setwright.shop.Owned;
 import setwright.shop.ShopRow;
@@ -48,7 +51,9 @@ record StrapRows(Rows rows) {
         double wanted = StrapPlace.NOSE + toStud + Math.min(HEEL_SHARE * toStud, room) + TAIL;
         double stud = stud().map(StrapRows::diameter).orElse(0.0);
         List<Strap> fitting = rows.all(Strap.class).stream()
-                .filter(strap -> owned(strap) && strap.slotWidth().inside() >= stud)
+                .filter(strap -> owned(strap)
+                        && strap.form() != Strap.Form.FINGER
+                        && strap.slotWidth().inside() >= stud)
                 .sorted(Comparator.comparingDouble(
                                 (Strap strap) -> strap.length().inside())
                         .thenComparing(ShopRow::id))
@@ -59,8 +64,32 @@ record StrapRows(Rows rows) {
                 .or(() -> fitting.isEmpty() ? Optional.empty() : Optional.of(fitting.get(fitting.size() - 1)));
     }
 
+    /** The first owned clamp for edges. */
+    Optional<EdgeClamp> edgeClamp() {
+        return rows.all(EdgeClamp.class).stream().filter(StrapRows::owned).min(Comparator.comparing(ShopRow::id));
+    }
+
+    /** What is taken for a place, and where its stud and heel come to stand. */
+    StrapReach reach(Strapping.By by, StrapSpot spot) {
+        return switch (by) {
+            case STRAP -> {
+                Optional<Strap> strap = strap(spot.toStud(), spot.room());
+                double toHeel = toHeel(strap, spot.toStud(), spot.room());
+                yield new StrapReach(strap.map(ShopRow::id).orElse(Rows.NOTHING), spot.toStud(), toHeel);
+            }
+            case EDGE_CLAMP ->
+                edgeClamp()
+                        .map(row -> new StrapReach(
+                                row.id(),
+                                row.toBolt().inside(),
+                                row.length().inside() - row.toBolt().inside()))
+                        .orElse(new StrapReach(Rows.NOTHING, 0, 0));
+            case BOLT -> new StrapReach(ViseHolding.NONE, 0, 0);
+        };
+    }
+
     /** Stud to heel. */
-    static double toHeel(Optional<Strap> strap, double toStud, double room) {
+    private static double toHeel(Optional<Strap> strap, double toStud, double room) {
         double most = Math.min(HEEL_SHARE * toStud, room);
         return strap.map(row -> Math.min(most, row.length().inside() - StrapPlace.NOSE - toStud - TAIL))
                 .orElse(most);

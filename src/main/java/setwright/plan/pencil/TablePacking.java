@@ -4,11 +4,12 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
-import setwright.geometry.Side;
 import setwright.job.Drawn;
+import setwright.job.Feature;
 import setwright.job.Hole;
 import setwright.job.Plannable;
 import setwright.job.Standing;
+import setwright.shop.Jack;
 import setwright.shop.Parallels;
 import setwright.shop.SetUpBlocks;
 
@@ -17,15 +18,21 @@ final class TablePacking {
     /** A thinner parallel falls over on the table, mm (common practice). */
     private static final double STANDS = 9;
 
+    /** So many bear without rocking. */
+    private static final int THREE = 3;
+
     private final Drafting drafting;
     private final int pieces;
     private final double need;
 
-    /** @param pieces how many straps want something under them */
-    TablePacking(Drafting drafting, Side up, int pieces) {
+    /**
+     * @param cut what is cut in the set-up
+     * @param pieces how many straps want something under them
+     */
+    TablePacking(Drafting drafting, List<Feature> cut, int pieces) {
         this.drafting = drafting;
         this.pieces = pieces;
-        need = drafting.on(up).stream()
+        need = cut.stream()
                 .filter(CutAreas::through)
                 .mapToDouble(feature -> feature instanceof Hole hole ? under(hole) : PackingNeed.UNDER_OPENING)
                 .max()
@@ -39,6 +46,19 @@ final class TablePacking {
     /** Whether something goes through the part, and the shop has what it could stand on. */
     boolean wanted() {
         return need > 0 && !all().isEmpty();
+    }
+
+    /** The owned jacks of which there are three, lowest first, run half way up. */
+    Packing jack() {
+        return drafting.rows().all(Jack.class).stream()
+                .filter(row -> row.kept().owned() < 0 || row.kept().owned() >= THREE)
+                .min(Comparator.comparingDouble((Jack row) -> row.least().inside())
+                        .thenComparing(Jack::id))
+                .map(row -> new Packing(
+                        row.id(),
+                        drafting.length((row.least().inside() + row.greatest().inside()) / 2),
+                        row.foot().inside()))
+                .orElse(Packing.NONE);
     }
 
     /** Of the row that a person named, else of any: the lowest that is high enough, else the highest. */

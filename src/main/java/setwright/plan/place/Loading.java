@@ -6,14 +6,16 @@ import setwright.job.DeviceHolding;
 import setwright.job.DrawnDevice;
 import setwright.job.DrawnHolding;
 import setwright.job.DrawnSetUp;
+import setwright.job.DrawnVise;
+import setwright.job.ViseHolding;
 import setwright.job.ZeroFinding;
 import setwright.location.Contributor;
 import setwright.location.HoleErrors;
 import setwright.location.budget.AxisErrors;
 import setwright.location.budget.DatumWay;
+import setwright.location.budget.Reloading;
 import setwright.location.budget.Seating;
 import setwright.plan.Rows;
-import setwright.quantity.Source;
 import setwright.shop.Axis;
 import setwright.shop.Machine;
 import setwright.shop.RotaryTable;
@@ -22,8 +24,6 @@ import setwright.shop.RotaryTable;
 public record Loading(DrawnSetUp setUp, Rows rows) {
     /** A dividing head's crank set in a hole of its plate: worm and plate together, 1 minute of arc (common practice). */
     private static final double HEAD_INDEX = Math.toRadians(1.0 / 60);
-
-    private static final Source COMMON = Source.of("common practice");
 
     public DatumWay datum() {
         return datum(setUp.datum());
@@ -40,19 +40,47 @@ public record Loading(DrawnSetUp setUp, Rows rows) {
         };
     }
 
-    /** In a batch each part comes to jaw and stop; a single one is found where it lies. */
+    /** How far a part comes to lie from where the first one lay, mm. */
     public double reload() {
-        boolean batch = rows.job().plan().numberOff() > 1
-                && setUp.holding().kind() == DrawnHolding.Kind.VISE
-                && (setUp.datum() == ZeroFinding.JAW_AND_STOP
-                        || setUp.datum() == ZeroFinding.EDGES
-                        || setUp.datum() == ZeroFinding.BETWEEN_EDGES);
-        return batch ? Seating.STOPPED : Seating.CLOCKED;
+        return reloading().halfWidth();
+    }
+
+    /** In a batch each part comes to what locates it; a single one is found where it lies. */
+    public Reloading reloading() {
+        if (rows.job().plan().numberOff() == 1) {
+            return Reloading.CLOCKED;
+        }
+        return switch (setUp.holding().kind()) {
+            case VISE -> inVise((DrawnVise) setUp.holding());
+            case DEVICE -> onDevice((DrawnDevice) setUp.holding());
+            case TABLE -> Reloading.CLOCKED;
+        };
+    }
+
+    private Reloading inVise(DrawnVise vise) {
+        boolean foundAnew = setUp.datum() != ZeroFinding.JAW_AND_STOP
+                && setUp.datum() != ZeroFinding.EDGES
+                && setUp.datum() != ZeroFinding.BETWEEN_EDGES;
+        if (foundAnew) {
+            return Reloading.CLOCKED;
+        }
+        return vise.jawCut().value() == ViseHolding.JawCut.UNCUT ? Reloading.JAW_AND_STOP : Reloading.SOFT_JAWS;
+    }
+
+    private static Reloading onDevice(DrawnDevice device) {
+        return switch (device.located().value()) {
+            case DOWELS -> Reloading.DOWELS;
+            case POCKET -> Reloading.POCKET;
+            case EDGES, CENTRE -> Reloading.CLOCKED;
+        };
     }
 
     Contributor loading() {
-        return Contributor.eachAxis("loading the part", reload(), COMMON)
-                .halvedBy("indicating each part after loading");
+        return Contributor.eachAxis("loading the part", reload(), reloading().source())
+                .halvedBy(
+                        reloading() == Reloading.CLOCKED
+                                ? "indicating each part after loading"
+                                : reloading().halvedBy());
     }
 
     /** The worse read of the two slides of the table. */

@@ -3,6 +3,7 @@ package setwright.plan.place;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import setwright.job.DrawnOperation;
 import setwright.job.Feature;
 import setwright.job.GotBy;
 import setwright.job.Operation;
@@ -29,10 +30,24 @@ record SizeErrors(Rows rows, CutPlan cut, Loading loading, Making making, Asked 
     private static final Source COMMON = Source.of("common practice");
 
     List<Contributor> contributors() {
-        List<Contributor> all = new ArrayList<>(asked.feature().got() == GotBy.MEASURED ? measured() : got());
+        List<Contributor> all =
+                new ArrayList<>(asked.feature().got() == GotBy.MEASURED || beforeTheLastPass() ? measured() : got());
         double growth = Thermal.growth(rows.material().expansion().inside(), asked.nominal(), WARMER);
         all.add(Contributor.oneDirection("warmth", growth, COMMON).halvedBy("letting the part cool"));
         return all;
+    }
+
+    /** A slot whose sides get a last pass each is measured before it, whatever else gives its size (common practice). */
+    private boolean beforeTheLastPass() {
+        DrawnOperation operation = making.operation();
+        return switch (operation.kind()) {
+            case SLOT, KEYSEAT ->
+                asked.aspect() == Aspect.WIDTH
+                        && !asWide()
+                        && operation.finish().value().inside() > 0
+                        && operation.lastPass().value() != Operation.LastPass.NONE;
+            default -> false;
+        };
     }
 
     private List<Contributor> measured() {

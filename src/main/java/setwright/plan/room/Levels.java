@@ -7,7 +7,6 @@ import setwright.job.DrawnDevice;
 import setwright.job.DrawnHolding;
 import setwright.job.DrawnTable;
 import setwright.job.InWords;
-import setwright.job.TableHolding;
 import setwright.plan.part.Heights;
 import setwright.reach.Level;
 
@@ -39,8 +38,10 @@ final class Levels {
     }
 
     private static void addTable(List<Level> levels, DrawnTable holding, Heights heights) {
-        if (holding.seat().value() == TableHolding.Seat.PACKING) {
-            levels.add(new Level("top of packing", heights.partBottom()));
+        switch (holding.seat().value()) {
+            case PACKING -> levels.add(new Level("top of packing", heights.partBottom()));
+            case JACKS -> levels.add(new Level("top of jacks", heights.partBottom()));
+            case TABLE, T_SLOT -> {}
         }
         addClamps(levels, heights);
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import setwright.geometry.Body;
 import setwright.geometry.Clearance;
 import setwright.geometry.Move;
@@ -12,8 +13,8 @@ import setwright.geometry.Role;
 import setwright.geometry.ToolPath;
 import setwright.geometry.ToolStack;
 import setwright.job.DrawnOperation;
+import setwright.job.Operation;
 import setwright.plan.Rows;
-import setwright.plan.part.DropOuts;
 import setwright.plan.part.Heights;
 import setwright.plan.part.KneeUse;
 import setwright.plan.part.OperationStage;
@@ -22,17 +23,14 @@ import setwright.quantity.Given;
 import setwright.quantity.Unit;
 import setwright.quantity.Value;
 import setwright.quantity.Worked;
-import setwright.reach.DropOut;
 import setwright.reach.KneeWindow;
 import setwright.reach.QuillUse;
-import setwright.reach.ToolChange;
-import setwright.shop.Machine;
 
 /** The room of one operation: what comes near, how knee and quill stand, where its tool is changed. */
 public record RoomQuestion(
         String setUp,
         DrawnOperation operation,
-        boolean holderStays,
+        Optional<Earlier> earlier,
         Heights heights,
         List<Body> fixtures,
         OperationStage on) {
@@ -50,7 +48,7 @@ public record RoomQuestion(
     OperationRoom answer(Rows rows) {
         KneeWindow window = KneeWindow.of(
                 KneeUse.of(operation.id(), operation.kind(), toolHeights()), KneeUse.range(rows.machine()));
-        List<Nearest> near = near();
+        List<Nearest> near = near(rows);
         double knee = operation.kneeHeight().value().inside();
         return new OperationRoom(
                 operation.id(),
@@ -60,24 +58,40 @@ public record RoomQuestion(
                 window.low(),
                 window.high(),
                 on.lowest() + on.projection(),
-                quillUsed(knee),
+                quillUsed(knee - kneeUp(knee, rows)),
                 rows.machine().quillStroke().inside(),
+                kneeUp(knee, rows),
                 underPart(),
-                change(knee, rows));
+                new ChangeQuestion(this, rows).answer());
     }
 
     private ToolHeights toolHeights() {
         return new ToolHeights(on.workTop(), on.lowest(), on.crossing(), on.projection());
     }
 
-    /** Everything against the fixtures; holder, nose and quill also against the part as it stands. */
-    private List<Nearest> near() {
+    /** Everything against the fixtures; what is above the cutter also against the part as it stands. */
+    private List<Nearest> near(Rows rows) {
+        Body part = new Body("part", Role.PART, on.before().solid());
+        List<Body> everything =
+                Stream.concat(fixtures.stream(), Stream.of(part)).toList();
         List<Nearest> all = new ArrayList<>(Clearance.all(on.tool(), on.path(), fixtures));
         ToolStack above = on.tool().only(Role.HOLDER, Role.SPINDLE_NOSE, Role.QUILL);
-        Body part = new Body("part", Role.PART, on.before().solid());
         all.addAll(Clearance.all(above, on.path(), List.of(part)));
+        boolean byQuill = operation.kind().inHole();
+        ToolPath ofHead = Beyond.way(on, byQuill, operation.kneeHeight().value().inside());
+        all.addAll(Clearance.all(Beyond.head(rows.machine(), on), ofHead, everything));
+        rows.holder(operation.holder().value())
+                .flatMap(Beyond::screw)
+                .ifPresent(screw -> all.addAll(Clearance.all(screw, on.path(), everything)));
         all.sort(Comparator.comparingDouble(Nearest::clearance));
         return all;
+    }
+
+    private double kneeUp(double knee, Rows rows) {
+        boolean inBites = operation.kind() == Operation.Kind.DRILL
+                && operation.method().value() == Operation.Method.QUILL_IN_BITES;
+        double out = QuillUse.out(knee, on.projection(), on.lowest());
+        return inBites ? Math.max(0, out - rows.machine().quillStroke().inside()) : 0;
     }
 
     private Value quillUsed(double knee) {
@@ -117,41 +131,5 @@ public record RoomQuestion(
                     .ifPresent(
                             near -> found.add(new OperationRoom.UnderPart(body.name(), spot, below, near.clearance())));
         }
-    }
-
-    private OperationRoom.ChangeRoom change(double knee, Rows rows) {
-        ToolChange change = ToolChange.of(
-                new ToolChange.Asked(
-                        knee,
-                        on.projection(),
-                        Math.max(on.before().top(), heights.jawTop()),
-                        highestAside(rows),
-                        dropOut(rows)),
-                KneeUse.range(rows.machine()));
-        Optional<ToolChange.Room> cheapest = change.cheapest();
-        ToolChange.Room room = cheapest.orElseGet(change::roomiest);
-        String where = cheapest.map(one -> one.place().words()).orElse("");
-        return new OperationRoom.ChangeRoom(where, room.room(), room.needed());
-    }
-
-    private DropOut dropOut(Rows rows) {
-        return DropOuts.of(
-                holderStays,
-                operation,
-                rows.cutter(operation.cutter().value()).orElseThrow(),
-                rows.holder(operation.holder().value()).orElseThrow());
-    }
-
-    /** The table where it can be run so far aside that the device is clear of the spindle, else the device. */
-    private double highestAside(Rows rows) {
-        Machine machine = rows.machine();
-        double device = fixtures.stream()
-                .filter(body -> body.role() != Role.TABLE)
-                .mapToDouble(body -> body.solid().box().plan().xHigh())
-                .max()
-                .orElse(0);
-        boolean clears = machine.x().travel().inside() / 2
-                > device + machine.noseDiameter().inside() / 2;
-        return clears ? 0 : Math.max(heights.jawTop(), on.before().top());
     }
 }

@@ -11,7 +11,6 @@ import setwright.job.DrawnUp;
 import setwright.plan.Kept;
 import setwright.plan.NotChecked;
 import setwright.plan.Rows;
-import setwright.plan.part.DropOuts;
 import setwright.plan.part.OperationStage;
 import setwright.plan.part.PartPlan;
 import setwright.plan.part.SetUpStage;
@@ -34,19 +33,23 @@ public final class Rooms {
     private static SetUpRoom setUp(
             DrawnSetUp setUp, SetUpStage stage, Rows rows, Kept.Round<RoomQuestion, OperationRoom> round) {
         List<OperationRoom> operations = new ArrayList<>();
+        Optional<Earlier> earlier = Optional.empty();
         for (OperationStage on : stage.operations()) {
-            Optional<DrawnOperation> operation = setUp.operation(on.operation());
-            operation.ifPresent(drawn -> operations.add(round.answer(
-                    drawn.id(),
-                    new RoomQuestion(
-                            setUp.id(), drawn, DropOuts.staysIn(setUp, drawn), stage.heights(), stage.fixtures(), on),
-                    asked -> asked.answer(rows))));
+            Optional<DrawnOperation> found = setUp.operation(on.operation());
+            if (found.isPresent()) {
+                DrawnOperation drawn = found.get();
+                RoomQuestion question =
+                        new RoomQuestion(setUp.id(), drawn, earlier, stage.heights(), stage.fixtures(), on);
+                operations.add(round.answer(drawn.id(), question, asked -> asked.answer(rows)));
+                earlier = Optional.of(Earlier.of(drawn, on));
+            }
         }
         return new SetUpRoom(
                 setUp.id(),
                 Levels.of(setUp.holding(), stage.heights()),
                 knees(operations),
                 touchOffs(setUp),
+                movedZeros(setUp),
                 operations);
     }
 
@@ -65,5 +68,26 @@ public final class Rooms {
             before = operation.cutter().value();
         }
         return count;
+    }
+
+    /** How often a tool that was touched off at one knee height goes on at another: its zero moves by the knee's dial. */
+    private static int movedZeros(DrawnSetUp setUp) {
+        List<DrawnOperation> all = setUp.operations();
+        int count = 0;
+        for (int i = 1; i < all.size(); i++) {
+            count += movesZero(all.get(i - 1), all.get(i)) ? 1 : 0;
+        }
+        return count;
+    }
+
+    private static boolean movesZero(DrawnOperation before, DrawnOperation next) {
+        return before.kind().inHole()
+                && next.kind().inHole()
+                && before.cutter().value().equals(next.cutter().value())
+                && height(before) != height(next);
+    }
+
+    private static double height(DrawnOperation operation) {
+        return operation.kneeHeight().value().inside();
     }
 }

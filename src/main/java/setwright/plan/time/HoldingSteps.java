@@ -6,6 +6,7 @@ import setwright.job.DrawnDevice;
 import setwright.job.DrawnHolding;
 import setwright.job.DrawnTable;
 import setwright.job.DrawnVise;
+import setwright.job.ViseHolding;
 
 /** What hands do for a holding: once for the set-up, and for every part. */
 final class HoldingSteps {
@@ -15,8 +16,13 @@ final class HoldingSteps {
     static List<HandStep> once(DrawnHolding holding, boolean standing) {
         List<HandStep> steps = new ArrayList<>();
         if (!standing && holding.kind() != DrawnHolding.Kind.TABLE) {
-            steps.add(HandStep.MOUNT_VISE);
-            steps.add(HandStep.INDICATE_JAW);
+            for (int vise = 0; vise < vises(holding); vise++) {
+                steps.add(HandStep.MOUNT_VISE);
+                steps.add(HandStep.INDICATE_JAW);
+            }
+        }
+        if (jawsCut(holding)) {
+            steps.add(HandStep.CUT_SOFT_JAWS);
         }
         if (stopped(holding)) {
             steps.add(HandStep.SET_STOP);
@@ -32,7 +38,20 @@ final class HoldingSteps {
         if (strapped(holding)) {
             return HandStep.LOAD_UNDER_STRAPS;
         }
+        if (holding.kind() == DrawnHolding.Kind.DEVICE) {
+            return load((DrawnDevice) holding);
+        }
         return softJaws(holding) ? HandStep.LOAD_IN_SOFT_JAWS : HandStep.LOAD_IN_VISE;
+    }
+
+    private static HandStep load(DrawnDevice device) {
+        return switch (device.fastening().value()) {
+            case TAPE, GLUE -> HandStep.LOAD_STUCK;
+            case SANDWICH -> HandStep.LOAD_IN_SANDWICH;
+            case CHUCK, MANDREL, BETWEEN_CENTRES -> HandStep.LOAD_IN_CHUCK;
+            case BOLTS -> HandStep.LOAD_UNDER_STRAPS;
+            case STRAPS, COLLET, MAGNET -> HandStep.LOAD_IN_VISE;
+        };
     }
 
     private static boolean strapped(DrawnHolding holding) {
@@ -52,6 +71,17 @@ final class HoldingSteps {
     }
 
     private static boolean softJaws(DrawnHolding holding) {
-        return holding.kind() == DrawnHolding.Kind.VISE && ((DrawnVise) holding).jaws() != null;
+        return holding.kind() == DrawnHolding.Kind.VISE && ((DrawnVise) holding).otherJaws();
+    }
+
+    private static int vises(DrawnHolding holding) {
+        return holding.kind() == DrawnHolding.Kind.VISE
+                ? Math.max(1, ((DrawnVise) holding).vises().value())
+                : 1;
+    }
+
+    private static boolean jawsCut(DrawnHolding holding) {
+        return holding.kind() == DrawnHolding.Kind.VISE
+                && ((DrawnVise) holding).jawCut().value() != ViseHolding.JawCut.UNCUT;
     }
 }

@@ -42,19 +42,29 @@ public final class Times {
     public static TimePlan of(DrawnUp drawnUp, Rows rows, PartPlan part, CutPlan cut, RoomPlan room) {
         Times times = new Times(rows, part, cut);
         List<TimePlan.OperationTime> operations = new ArrayList<>();
-        double setUp = 0;
-        double each = 0;
+        List<Batch> batches = new ArrayList<>();
+        int parts = drawnUp.job().plan().numberOff();
         for (DrawnSetUp drawn : drawnUp.setUps()) {
             List<TimePlan.OperationTime> here = times.operations(drawn);
             operations.addAll(here);
-            setUp += times.setUp(drawn, room);
-            each += times.hand(HoldingSteps.load(drawn.holding()))
-                    + times.hand(HandStep.CLEAN_VISE)
-                    + here.stream().mapToDouble(TimePlan.OperationTime::whole).sum();
+            double load = times.hand(HoldingSteps.load(drawn.holding())) + times.hand(HandStep.CLEAN_VISE);
+            batches.add(batch(parts, here, load, times.setUp(drawn, room)));
         }
-        int parts = drawnUp.job().plan().numberOff();
-        Batch batch = new Batch(parts, 1, 0, 0, each, setUp);
-        return new TimePlan(operations, setUp, each, BatchTime.eachPartComplete(batch), times.missing());
+        double setUp = batches.stream().mapToDouble(Batch::setUp).sum();
+        double each = batches.stream()
+                .mapToDouble(batch -> batch.load() + batch.cut() + batch.tools() * batch.toolChange())
+                .sum();
+        double all = batches.stream().mapToDouble(BatchTime::eachPartComplete).sum();
+        return new TimePlan(operations, batches, setUp, each, all, times.missing());
+    }
+
+    private static Batch batch(int parts, List<TimePlan.OperationTime> operations, double load, double setUp) {
+        double changes =
+                operations.stream().mapToDouble(TimePlan.OperationTime::change).sum();
+        double whole =
+                operations.stream().mapToDouble(TimePlan.OperationTime::whole).sum();
+        int tools = Math.max(1, operations.size());
+        return new Batch(parts, tools, changes / tools, load, whole - changes, setUp);
     }
 
     /** Once: what the holding takes, edges found, each tool touched off, the first part measured. */
@@ -76,8 +86,9 @@ public final class Times {
         String holderBefore = "";
         for (DrawnOperation operation : setUp.operations()) {
             String holder = operation.holder().value();
-            double handling = change(operation, holder.equals(holderBefore)) + positioning(operation);
-            found.add(new TimePlan.OperationTime(setUp.id(), operation.id(), cutting(operation), handling));
+            double change = change(operation, holder.equals(holderBefore));
+            double handling = change + positioning(operation);
+            found.add(new TimePlan.OperationTime(setUp.id(), operation.id(), cutting(operation), handling, change));
             holderBefore = holder;
         }
         return found;

@@ -25,6 +25,7 @@ import setwright.job.Pocket;
 import setwright.job.StopAt;
 import setwright.job.TableHolding;
 import setwright.job.UndecidedHolding;
+import setwright.job.ViseField;
 import setwright.job.ViseHolding;
 import setwright.plan.HoldingJobs;
 import setwright.plan.HoldingShop;
@@ -160,31 +161,12 @@ class BalancesTest {
                 .isCloseTo(4200, ONE_HUNDREDTH);
     }
 
-    /** Firm is 15 kN on the 6 in vise: 2 · 0.15 · 15 000 = 4500 N along the jaws. */
-    @Test
-    void a_collet_block_in_the_vise_holds_along_its_jaws() {
-        Plan plan = plan(
-                HoldingJobs.bar("20 mm", "100 mm"), Side.FRONT, 1, on(DeviceHolding.On.COLLET_BLOCK, "collet-block-4"));
-        assertThat(held(plan, new Vector(35, 10, 10), Vector.RIGHT, Outlook.EXPECTED))
-                .isCloseTo(4500, ONE_HUNDREDTH);
-        assertThat(plan.notChecked()).anyMatch(one -> one.needs().contains("grip of the collet"));
-    }
-
     /** Four side by side share the firm grip: 2 · 0.15 · 15 000 / 4 = 1125 N along the jaws for each. */
     @Test
     void each_of_four_parts_in_one_vise_has_a_quarter_of_the_grip() {
-        ViseHolding open = ViseHolding.pencilled();
-        ViseHolding four = new ViseHolding(
-                Plannable.inked("vise-6in"),
-                open.seat(),
-                Plannable.inked(ViseHolding.NONE),
-                open.parallelHeight(),
-                open.parallelInset(),
-                open.grip(),
-                open.offset(),
-                null,
-                Plannable.inked(4),
-                List.of());
+        ViseHolding six = ViseField.VISE.write(ViseHolding.pencilled(), Plannable.inked("vise-6in"));
+        ViseHolding bare = ViseField.PARALLELS.write(six, Plannable.inked(ViseHolding.NONE));
+        ViseHolding four = ViseField.PARTS.write(bare, Plannable.inked(4));
         Plan plan = plan(HoldingJobs.block("30 mm", "40 mm", "50 mm"), Side.TOP, 0, four);
         assertThat(held(plan, new Vector(15, 20, 22), Vector.RIGHT, Outlook.EXPECTED))
                 .isCloseTo(1125, ONE_HUNDREDTH);
@@ -224,7 +206,8 @@ class BalancesTest {
                 Side.TOP,
                 0,
                 on(DeviceHolding.On.ROTARY_TABLE, "rotary-200"));
-        assertThat(rotary.notChecked()).anyMatch(one -> one.needs().contains("lock of the rotary table"));
+        assertThat(rotary.notChecked())
+                .anyMatch(one -> one.needs().contains("that the lock of the Rotary table 200 holds"));
         Plan bare = Planner.plan(
                 HoldingJobs.job(
                         HoldingJobs.plate("600 mm", "300 mm", "25 mm"),
