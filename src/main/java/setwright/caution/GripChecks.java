@@ -10,6 +10,8 @@ import setwright.caution.check.GripTooShallow;
 import setwright.caution.check.HeelLow;
 import setwright.caution.check.IndexNotLocked;
 import setwright.caution.check.MarksFinishedFace;
+import setwright.caution.check.NoHoleForBolt;
+import setwright.caution.check.NoSlotUnderStud;
 import setwright.caution.check.NothingHolds;
 import setwright.caution.check.OneEndOfJaws;
 import setwright.caution.check.RoundOnTwoLines;
@@ -38,6 +40,8 @@ final class GripChecks {
             new MarksFinishedFace(),
             new CutSkimsTheSkin(),
             new ClampOverAir(),
+            new NoSlotUnderStud(),
+            new NoHoleForBolt(),
             new HeelLow(),
             new StudNearHeel(),
             new StudTooShort(),

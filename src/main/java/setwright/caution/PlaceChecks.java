@@ -9,6 +9,7 @@ import setwright.caution.check.LoadsWrongWayRound;
 import setwright.caution.check.MaterialHazard;
 import setwright.caution.check.NearDrillSize;
 import setwright.caution.check.NotInShop;
+import setwright.caution.check.OffDrawing;
 import setwright.caution.check.OffTolerance;
 import setwright.caution.check.OrderBroken;
 import setwright.caution.check.Overweight;
@@ -19,6 +20,7 @@ import setwright.caution.check.TapBottoms;
 import setwright.caution.check.TapOffAxis;
 import setwright.caution.check.Thermal;
 import setwright.caution.check.WillNotCleanUp;
+import setwright.caution.check.XyLost;
 import setwright.caution.check.ZLost;
 
 /** Location, order and the batch. */
@@ -29,12 +31,15 @@ final class PlaceChecks {
             new HoldingFaceGone(),
             new RoughFaceAsDatum(),
             new WillNotCleanUp(),
+            OffDrawing.left(),
+            OffDrawing.tooMuch(),
             new LoadsWrongWayRound(),
             new DrillWanders(),
             new DrillGrabs(),
             new TapBottoms(),
             new TapOffAxis(),
             new ZLost(),
+            new XyLost(),
             new OrderBroken(),
             new NearDrillSize(),
             new NotInShop(),

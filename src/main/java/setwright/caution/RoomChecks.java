@@ -1,6 +1,7 @@
 package setwright.caution;
 
 import java.util.List;
+import setwright.caution.check.ArborFlange;
 import setwright.caution.check.ClampOnTheCut;
 import setwright.caution.check.CutterMeets;
 import setwright.caution.check.DrillMeets;
@@ -9,7 +10,9 @@ import setwright.caution.check.HolderMeets;
 import setwright.caution.check.KneeRunsOut;
 import setwright.caution.check.NoRoomToChangeTool;
 import setwright.caution.check.OpeningTooSmall;
+import setwright.caution.check.PieceComesLoose;
 import setwright.caution.check.QuillRunsOut;
+import setwright.caution.check.SawPinched;
 import setwright.caution.check.ShankRubs;
 import setwright.caution.check.StudInPath;
 import setwright.caution.check.TravelTooShort;
@@ -27,6 +30,7 @@ final class RoomChecks {
             HolderMeets.clamp(),
             HolderMeets.work(),
             HolderMeets.nose(),
+            new ArborFlange(),
             new ShankRubs(),
             new NoRoomToChangeTool(),
             new QuillRunsOut(),
@@ -35,7 +39,9 @@ final class RoomChecks {
             new HangsOff(),
             new OpeningTooSmall(),
             new StudInPath(),
-            new ClampOnTheCut());
+            new ClampOnTheCut(),
+            new PieceComesLoose(),
+            new SawPinched());
 
     private RoomChecks() {}
 }

@@ -53,6 +53,7 @@ final class Cases {
                         GripCases.all(),
                         StrapCases.ofGrip(),
                         PlaceCases.all(),
+                        OutcomeCases.all(),
                         List.of(StrapCases.headStillTilted()))
                 .flatMap(List::stream)
                 .toList();

@@ -52,6 +52,7 @@ class ClampsTest {
                 room.levels(),
                 room.kneeHeights(),
                 room.touchOffs(),
+                room.movedZeros(),
                 room.operations().stream().map(one -> with(one, body)).toList());
     }
 
@@ -68,6 +69,7 @@ class ClampsTest {
                 room.noseLowest(),
                 room.quillUsed(),
                 room.quillStroke(),
+                room.kneeUp(),
                 room.packing(),
                 room.change());
     }

@@ -37,6 +37,8 @@ class GivesInGripTest {
         return new OperationHold(
                 "s1",
                 operation,
+                setwright.plan.hold.Joint.PART,
+                "part",
                 new HoldFactor(expected, pessimistic),
                 motion.isEmpty() ? "" : "moving jaw, top left",
                 motion,
@@ -95,7 +97,8 @@ class GivesInGripTest {
     void the_message_says_both_factors_what_is_asked_and_what_gives_first() {
         assertThat(found(hold("f1-face", 1.62, 0.71, "slides")).get(0).message())
                 .isEqualTo("The grip bears 1.6 times the cut, 0.71 on a bad day (s1/f1-face); 2 and 1 are asked."
-                        + " The part slides, first at the moving jaw, top left: grip harder or deeper, or take less.");
+                        + " The part slides, first at the moving jaw, top left: grip harder or deeper, or take less."
+                        + " Grip from 1.9 kN for f1-face to 25 kN: the vise, closed hard, gives no more.");
     }
 
     @Test

@@ -12,7 +12,7 @@ import setwright.job.Job;
 import setwright.quantity.UnitSystem;
 
 class MessageStyleTest {
-    private static final Pattern LONG_NUMBER = Pattern.compile("\\d+\\.\\d{5,}|\\d{5,}");
+    private static final Pattern LONG_NUMBER = Pattern.compile("\\d+\\.\\d{5,}|\\d{6,}|\\d{3,}[1-9]\\d|\\d{4,}[1-9]");
 
     private static final List<Caution> CAUTIONS = produced().distinct().toList();
 

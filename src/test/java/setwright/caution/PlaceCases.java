@@ -23,6 +23,7 @@ import setwright.job.ViseField;
 import setwright.job.ViseHolding;
 import setwright.job.ZeroFinding;
 import setwright.shop.Drill;
+import setwright.shop.Machine;
 import setwright.shop.Material;
 import setwright.shop.ShopRow;
 import setwright.shop.Vise;
@@ -44,6 +45,7 @@ final class PlaceCases {
                 new Case("tap-bottoms", Cases.drilledTo(26), Cases.drilledTo(26.5)),
                 new Case("tap-off-axis", tappedIn("s2"), tappedIn("s1")),
                 new Case("z-lost", blindTo("0.042"), blindTo("0.043")),
+                new Case("xy-lost", headMoved(Machine.Column.ROUND), headMoved(Machine.Column.DOVETAIL)),
                 new Case("order-broken", ordered("h2-tap", "h2-drill"), ordered("h2-drill", "h2-tap")),
                 new Case("near-drill-size", tapDrill("6.6"), tapDrill("6.8")),
                 new Case("not-in-shop", owned(0), owned(1)),
@@ -97,6 +99,14 @@ final class PlaceCases {
     /** Two holes of the top, drilled in two loadings; these are out by 2 √(0.0127² + 0.0127²) = 0.0359 mm. */
     static Bench split(String mm) {
         return twoHoles(mm, "s2");
+    }
+
+    /** The reamed hole of the bearing block, drilled at one height of the head and reamed 10 mm higher. */
+    static Bench headMoved(Machine.Column column) {
+        Bench bench = Cases.block().in(SmallShop.shop().with(List.of(SmallShop.onColumn(column))));
+        double drilled = bench.plan().room().operation("h1-drill").orElseThrow().kneeHeight();
+        return bench.mm("h1-drill", OperationField.KNEE_HEIGHT, drilled)
+                .mm("h1-ream", OperationField.KNEE_HEIGHT, drilled + 10);
     }
 
     /** Two holes, the first drilled in s1 and the other there too or in a loading of its own. */

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import setwright.geometry.Side;
+import setwright.job.Job;
 import setwright.job.Operation;
 import setwright.job.OperationField;
 import setwright.job.Pattern;
@@ -14,6 +15,7 @@ import setwright.job.SetUp;
 import setwright.job.ViseHolding;
 import setwright.job.ZeroFinding;
 import setwright.shop.Kept;
+import setwright.shop.Machine;
 
 class PlaceChecksTest {
     @Test
@@ -23,6 +25,27 @@ class PlaceChecksTest {
         assertThat(note.figure().holds()).isTrue();
         assertThat(note.message()).contains("drift of the drill");
         assertThat(PlaceCases.position("0.4").note("off-tolerance")).isEmpty();
+    }
+
+    /** Edges are found to 0.0127 either way; found twice along two axes that is 0.0254 off the place found first. */
+    @Test
+    void a_head_moved_on_a_round_column_is_a_stop_only_where_finding_again_is_not_good_enough() {
+        Bench moved = PlaceCases.headMoved(Machine.Column.ROUND);
+        Caution loose = moved.found("xy-lost").get(0);
+        Caution tight = new Bench(withPosition(moved.job(), "0.05"), moved.shop())
+                .found("xy-lost")
+                .get(0);
+
+        assertThat(loose.severity()).isEqualTo(Severity.CAUTION);
+        assertThat(tight.severity()).isEqualTo(Severity.STOP);
+        assertThat(tight.figure().value()).isCloseTo(0.0254, within(1e-12));
+        assertThat(tight.figure().limit()).isEqualTo(0.025);
+        assertThat(moved.remedies(loose)).isNotEmpty();
+    }
+
+    private static Job withPosition(Job job, String mm) {
+        return job.withPlan(
+                job.plan().withFeatures(SmallJobs.bearingBlock(mm).plan().features()));
     }
 
     /** By hand: both axes' errors times √2, the drill's and the lean's once; the drift alone is over 60 % of 0.05. */
@@ -141,6 +164,29 @@ class PlaceChecksTest {
                         .withMachine(new setwright.job.MachineAsItStands(SmallShop.MACHINE, List.of(), null))));
 
         assertThat(bare.found("overweight")).extracting(Caution::subject).containsExactly(SmallShop.VISE);
+    }
+
+    /** The part of 10.17 kg and a vise of 30 kg against a table that carries so much. */
+    @Test
+    void the_table_carries_the_part_and_what_holds_it_or_it_is_said() {
+        double vise = SmallShop.shop()
+                .row(SmallShop.VISE, setwright.shop.Vise.class)
+                .orElseThrow()
+                .mass()
+                .inside();
+        double all = vise + 160 * 100 * 81 * 7850e-9;
+
+        assertThat(onTable(all + 0.1).found("overweight"))
+                .extracting(Caution::subject)
+                .doesNotContain("table");
+        assertThat(onTable(all - 0.1).found("overweight"))
+                .filteredOn(caution -> caution.subject().equals("table"))
+                .singleElement()
+                .satisfies(caution -> assertThat(caution.figure().value()).isCloseTo(all, within(1e-6)));
+    }
+
+    private static Bench onTable(double carries) {
+        return PlaceCases.heavy("80").in(SmallShop.shop().with(List.of(SmallShop.carrying(carries + " kg"))));
     }
 
     @Test

@@ -1,11 +1,20 @@
 package setwright.caution;
 
 import java.util.List;
+import setwright.geometry.Side;
+import setwright.job.Face;
+import setwright.job.GotBy;
 import setwright.job.Job;
 import setwright.job.OperationField;
+import setwright.job.Pattern;
+import setwright.job.Placed;
+import setwright.job.Size;
+import setwright.job.Slit;
 import setwright.job.ViseField;
 import setwright.job.ViseHolding;
 import setwright.job.ViseHolding.JawSeat;
+import setwright.shop.SlittingSaw;
+import setwright.shop.ToolMaterial;
 
 /** Jobs in which something touches or does not fit, and their neighbours in which it nearly does. */
 final class RoomCases {
@@ -27,13 +36,7 @@ final class RoomCases {
                 1,
                 SmallMaterials.STEEL,
                 SmallJobs.block("82", "52", "3"),
-                new setwright.job.Face(
-                        "f1",
-                        "face to " + mm,
-                        setwright.geometry.Side.TOP,
-                        setwright.job.Size.of(SmallShop.length(mm + " mm")),
-                        null,
-                        setwright.job.GotBy.MEASURED));
+                new Face("f1", "face to " + mm, Side.TOP, Size.of(SmallShop.length(mm + " mm")), null, GotBy.MEASURED));
         return Bench.of(plate)
                 .ink(ViseField.PARALLELS, SmallShop.THICK_PARALLELS)
                 .mm(ViseField.PARALLEL_HEIGHT, 42);
@@ -77,6 +80,41 @@ final class RoomCases {
         return Bench.of(bar).mm(ViseField.OFFSET, offset);
     }
 
+    /** A slit this deep into the right end, by a saw of 80 on an arbor of 40: (80 - 40) / 2 - 1 = 19 at most. */
+    static Bench slit(String depth) {
+        Job slit = SmallJobs.job(
+                "Clamp block",
+                1,
+                SmallMaterials.ALUMINIUM,
+                SmallJobs.block("82", "52", "40"),
+                new Slit(
+                        "c1",
+                        "slit 2 wide x " + depth + " deep, right end",
+                        Side.RIGHT,
+                        Size.of(SmallShop.length("2 mm")),
+                        Size.of(SmallShop.length(depth + " mm")),
+                        null,
+                        new Placed(Pattern.Datum.CENTRE, SmallShop.length("0 mm"), SmallShop.length("10 mm"), null),
+                        null,
+                        GotBy.TOOL));
+        return Bench.of(slit)
+                .in(SmallShop.shop().with(List.of(saw("80"), saw("100"), SmallHolders.stubArbor())))
+                .ink("c1-saw", OperationField.CUTTER, "saw-80");
+    }
+
+    private static SlittingSaw saw(String diameter) {
+        return new SlittingSaw(
+                "saw-" + diameter,
+                "Slitting saw " + diameter + " x 2 mm",
+                ToolMaterial.HSS,
+                SmallShop.length(diameter + " mm"),
+                SmallShop.length("22 mm"),
+                SmallShop.length("2 mm"),
+                40,
+                SmallShop.KEPT,
+                SmallShop.SOURCE);
+    }
+
     /** A block that is so wide across the jaws of a vise that opens 150 inboard. */
     static Bench wide(String across) {
         Job wide = SmallJobs.job(
@@ -100,6 +138,7 @@ final class RoomCases {
                 StrapCases.holderMeetsClamp(),
                 new Cases.Case("holder-meets-work", Cases.drillOut(40), Cases.drillOut(42.2)),
                 new Cases.Case("nose-meets-work", drillInCollet(32), drillInCollet(36)),
+                new Cases.Case("arbor-flange-meets-work", slit("19.2"), slit("18.9")),
                 new Cases.Case("shank-rubs", facedInOnePass("76.5"), facedInOnePass("75.5")),
                 new Cases.Case("no-room-to-change-tool", Cases.lowHead(318), Cases.lowHead(320)),
                 new Cases.Case("quill-runs-out", Cases.reamFrom(315), Cases.reamFrom(310)),

@@ -81,6 +81,25 @@ class RoomMessagesTest {
         assertThat(caution.figure().limit()).isCloseTo(34 * 25.4, within(1e-9));
     }
 
+    @Test
+    void the_part_is_offered_where_its_path_lies_about_the_middle_of_the_table() {
+        Bench aside = RoomCases.bar("750", 25);
+        Caution caution = only(aside, "travel-too-short");
+
+        assertThat(aside.remedies(caution)).isNotEmpty();
+        assertThat(new setwright.caution.check.TravelTooShort().proposals(aside.plan(), caution))
+                .extracting(Proposal::text)
+                .contains("Set the part 25 mm further to the left (now 25.0 mm, inked).");
+    }
+
+    /** 1000 and the cutter of 63 with 2 mm at both ends is more than 34 in wherever the bar lies. */
+    @Test
+    void a_path_longer_than_the_slide_is_cut_in_two_places_with_what_finding_again_is_out() {
+        Caution caution = only(RoomCases.bar("1000", 0), "travel-too-short");
+
+        assertThat(caution.message()).contains("slide the part along", "0.025 mm out");
+    }
+
     /** Half of 1200 and 60 beside the middle against half of 49 in. */
     @Test
     void what_hangs_over_the_end_of_the_table_is_weighed() {

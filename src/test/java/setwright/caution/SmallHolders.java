@@ -95,6 +95,18 @@ final class SmallHolders {
                 "25 mm");
     }
 
+    static Holder stubArbor() {
+        return holder(
+                "stub-arbor-22-r8",
+                "Stub arbor 22 mm, R8",
+                Style.STUB_ARBOR,
+                "80 mm",
+                "40 mm",
+                "22 mm",
+                "22 mm",
+                "40 mm");
+    }
+
     private static Holder collet(String size) {
         double least = Double.parseDouble(size) - 0.08;
         return holder(

@@ -3,7 +3,9 @@ package setwright.caution;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import setwright.quantity.Length;
+import setwright.quantity.Mass;
 import setwright.quantity.Measure;
 import setwright.quantity.Reading;
 import setwright.quantity.SpindleSpeed;
@@ -42,6 +44,9 @@ public final class SmallShop {
             "time-first-part",
             "time-load-vise",
             "time-load-soft-jaws",
+            "time-load-stuck",
+            "time-load-sandwich",
+            "time-load-chuck",
             "time-clean-vise",
             "time-change-collet-tool",
             "time-change-drill-in-chuck",
@@ -95,6 +100,26 @@ public final class SmallShop {
 
     /** The knee mill, with a head that goes so high over the table. */
     static Machine machine(String noseHigh) {
+        return machine(noseHigh, "5 in", null, null);
+    }
+
+    /** The same mill with a quill of another stroke. */
+    static Machine withQuill(String stroke) {
+        return machine("18.5 in", stroke, null, null);
+    }
+
+    /** The same mill with a table that carries so much. */
+    static Machine carrying(String load) {
+        return machine("18.5 in", "5 in", READING.mass(load), null);
+    }
+
+    /** The same mill with its head on a column. */
+    static Machine onColumn(Machine.Column column) {
+        return machine("18.5 in", "5 in", null, column);
+    }
+
+    private static Machine machine(
+            String noseHigh, String stroke, @Nullable Typed<Mass> load, Machine.@Nullable Column column) {
         return new Machine(
                 MACHINE,
                 "Knee mill R8, 9 x 49 in",
@@ -107,7 +132,7 @@ public final class SmallShop {
                 length("0 in"),
                 length(noseHigh),
                 length("1-7/8 in"),
-                length("5 in"),
+                length(stroke),
                 length("3.375 in"),
                 lengths("0.0015 in", "0.003 in", "0.006 in"),
                 length("3/8 in"),
@@ -121,7 +146,8 @@ public final class SmallShop {
                 null,
                 null,
                 null,
-                null,
+                load,
+                column,
                 KEPT,
                 SOURCE);
     }

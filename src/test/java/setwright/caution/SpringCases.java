@@ -35,7 +35,7 @@ final class SpringCases {
     }
 
     static Case thinWall() {
-        return new Case("thin-wall", stepped("77", "0.11"), stepped("77", "0.13"));
+        return new Case("thin-wall", stepped("77", "0.03"), stepped("77", "0.036"));
     }
 
     private static Size within(String nominal, String wide) {
@@ -95,18 +95,21 @@ final class SpringCases {
                 GotBy.TOOL));
     }
 
-    /** A step that takes this much of 82 and leaves a wall 20 high; its limits this far apart. */
+    /** A step that takes this much of 82 in its passes alone and leaves a wall 20 high; its limits this far apart. */
     static Bench stepped(String width, String wide) {
         return of(new Step(
-                "g1",
-                "step " + width + " x 20 deep",
-                Side.TOP,
-                Edge.LEFT,
-                within(width, wide),
-                Size.of(length("20 mm")),
-                null,
-                null,
-                GotBy.MEASURED));
+                        "g1",
+                        "step " + width + " x 20 deep",
+                        Side.TOP,
+                        Edge.LEFT,
+                        within(width, wide),
+                        Size.of(length("20 mm")),
+                        null,
+                        null,
+                        GotBy.MEASURED))
+                .ink("g1-step", OperationField.LAST_PASS, Operation.LastPass.NONE)
+                .mm("g1-step", OperationField.DEPTH, 10)
+                .mm("g1-step", OperationField.FINISH, 0);
     }
 
     private static Bench of(Feature feature) {

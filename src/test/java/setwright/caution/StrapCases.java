@@ -145,6 +145,17 @@ final class StrapCases {
         return with(StrapField.TORQUE, SmallShop.READING.torque(torque));
     }
 
+    /** A bolt in the place of the left strap, through a hole of 13 that the plate has as received or is yet to get. */
+    private static Bench bolted(boolean received) {
+        Strapping bolt =
+                StrapField.STRAP.write(StrapField.BY.write(left(), ink(Strapping.By.BOLT)), ink(ViseHolding.NONE));
+        Pattern place = new Pattern.Points(
+                Pattern.Datum.CENTRE,
+                List.of(new Pattern.Place(SmallShop.length("-132 mm"), SmallShop.length("0 mm"))));
+        Bench bench = plate(bolt, SmallJobs.plain("h1", "13 thru", "13", place));
+        return received ? bench.with(job -> job.withPlan(job.plan().withReceived(List.of("h1")))) : bench;
+    }
+
     /** The stud this far from the pad, the heel 96 from it. */
     private static Bench studAt(double mm) {
         Strapping strap = StrapField.PAD_TO_STUD.write(left(), ink(SmallShop.length(mm + " mm")));
@@ -183,18 +194,7 @@ final class StrapCases {
                 GotBy.MEASURED);
         Job job = SmallJobs.job("Shoe", 1, SmallMaterials.STEEL, exact("82", "52", "40"), step);
         StopAt stop = new StopAt("stop1", ViseHolding.NONE, Edge.LEFT, SmallShop.length("26 mm"));
-        ViseHolding bare = ViseHolding.pencilled();
-        ViseHolding vise = new ViseHolding(
-                bare.vise(),
-                bare.seat(),
-                bare.parallels(),
-                bare.parallelHeight(),
-                bare.parallelInset(),
-                bare.grip(),
-                bare.offset(),
-                null,
-                bare.parts(),
-                List.of(stop));
+        ViseHolding vise = ViseHolding.pencilled().withStops(List.of(stop));
         return Bench.of(held(job, Side.TOP, vise));
     }
 
@@ -309,6 +309,8 @@ final class StrapCases {
     static List<Cases.Case> ofGrip() {
         return List.of(
                 new Cases.Case("clamp-over-air", mm(StrapField.U, -2), mm(StrapField.U, 1)),
+                new Cases.Case("no-slot-under-stud", mm(StrapField.V, 95), mm(StrapField.V, 77)),
+                new Cases.Case("no-hole-for-bolt", bolted(false), bolted(true)),
                 new Cases.Case("heel-low", mm(StrapField.HEEL_OVER, -2), mm(StrapField.HEEL_OVER, 0)),
                 new Cases.Case("stud-near-heel", studAt(50), studAt(47)),
                 new Cases.Case(

@@ -14,6 +14,7 @@ import setwright.job.Operation;
 import setwright.plan.Plan;
 import setwright.plan.cut.OperationCut;
 import setwright.plan.cut.SurfaceLeft.Surface;
+import setwright.plan.cut.Tolerated;
 import setwright.quantity.Unit;
 
 /** The boring bar gives under its last cut and leaves a toleranced bore small. */
@@ -28,11 +29,11 @@ public final class BarSprings implements Check {
         List<Finding> found = new ArrayList<>();
         Operations.all(plan)
                 .filter(in -> in.operation().kind() == Operation.Kind.BORE)
-                .forEach(in -> Allowed.of(in).ifPresent(allowed -> found.add(look(in, allowed))));
+                .forEach(in -> Tolerated.of(in.features()).ifPresent(allowed -> found.add(look(in, allowed))));
         return found;
     }
 
-    private Finding look(Operations.In in, Allowed allowed) {
+    private Finding look(Operations.In in, Tolerated allowed) {
         return in.plan()
                 .cut()
                 .operation(in.operation().id())
@@ -40,7 +41,7 @@ public final class BarSprings implements Check {
                 .orElseGet(() -> in.unlooked(slug(), Operations.FOR_CUT));
     }
 
-    private Optional<Finding> judged(Operations.In in, OperationCut cut, Allowed allowed) {
+    private Optional<Finding> judged(Operations.In in, OperationCut cut, Tolerated allowed) {
         return cut.left(Surface.BORE).map(left -> {
             Margin margin = Margin.of(
                             slug(),
@@ -54,7 +55,7 @@ public final class BarSprings implements Check {
         });
     }
 
-    private static String message(Operations.In in, double left, Allowed allowed) {
+    private static String message(Operations.In in, double left, Tolerated allowed) {
         Words words = new Words(in.plan());
         return in.cutter() + " gives under its last cut and leaves the bore " + words.fine(2 * left)
                 + " small on the diameter " + in.at() + "; the drawing allows " + words.fine(2 * allowed.out())

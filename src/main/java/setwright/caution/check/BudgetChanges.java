@@ -11,6 +11,7 @@ import setwright.job.Feature;
 import setwright.job.GotBy;
 import setwright.job.Job;
 import setwright.job.MachineAsItStands;
+import setwright.job.Operation;
 import setwright.job.SetUp;
 import setwright.job.ZeroFinding;
 import setwright.plan.Plan;
@@ -58,10 +59,26 @@ record BudgetChanges(Plan plan, FeatureBudget budget) {
     /** The same set-up with its zero found another way. */
     private Stream<Proposal> datums() {
         return plan.drawnUp().setUp(budget.setUp()).stream()
-                .flatMap(setUp -> Stream.of(ZeroFinding.BETWEEN_EDGES, ZeroFinding.EDGES)
-                        .filter(way -> setUp.datum() == ZeroFinding.SCRIBED_LINES
-                                || setUp.datum() == ZeroFinding.EDGES && way == ZeroFinding.BETWEEN_EDGES)
+                .flatMap(setUp -> Stream.of(ZeroFinding.BORE_SWEPT, ZeroFinding.BETWEEN_EDGES, ZeroFinding.EDGES)
+                        .filter(way -> serves(setUp, way))
                         .map(way -> found(setUp, way)));
+    }
+
+    private boolean serves(DrawnSetUp setUp, ZeroFinding way) {
+        return switch (way) {
+            case BORE_SWEPT -> setUp.datum() != ZeroFinding.BORE_SWEPT && boredBefore(setUp);
+            case BETWEEN_EDGES -> setUp.datum() == ZeroFinding.SCRIBED_LINES || setUp.datum() == ZeroFinding.EDGES;
+            default -> setUp.datum() == ZeroFinding.SCRIBED_LINES;
+        };
+    }
+
+    /** Whether a set-up before this one leaves a hole true enough to sweep. */
+    private boolean boredBefore(DrawnSetUp setUp) {
+        return plan.drawnUp().setUps().stream()
+                .takeWhile(earlier -> !earlier.id().equals(setUp.id()))
+                .flatMap(earlier -> earlier.operations().stream())
+                .anyMatch(operation ->
+                        operation.kind() == Operation.Kind.BORE || operation.kind() == Operation.Kind.REAM);
     }
 
     private Proposal found(DrawnSetUp setUp, ZeroFinding way) {
@@ -69,10 +86,14 @@ record BudgetChanges(Plan plan, FeatureBudget budget) {
         List<SetUp> changed = Edits.written(plan.drawnUp()).stream()
                 .map(one -> one.id().equals(setUp.id()) ? one.withDatum(way) : one)
                 .toList();
-        String words = way == ZeroFinding.EDGES ? "by its edges" : "as the middle between its edges";
+        String words = switch (way) {
+            case BORE_SWEPT -> "by sweeping the bore that is there already";
+            case EDGES -> "by its edges";
+            default -> "as the middle between its edges";
+        };
         return new Proposal(
                 Way.PART_PLACE,
-                "Find the zero of set-up " + setUp.id() + " " + words + ".",
+                "Take the zero of set-up " + setUp.id() + " " + words + ".",
                 job.withPlan(job.plan().withSetUps(changed)));
     }
 }

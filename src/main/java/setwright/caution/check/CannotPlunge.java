@@ -8,6 +8,8 @@ import setwright.caution.Finding;
 import setwright.caution.Proposal;
 import setwright.caution.Severity;
 import setwright.geometry.Move;
+import setwright.geometry.plane.Point2;
+import setwright.job.Operation;
 import setwright.plan.Plan;
 import setwright.plan.part.OperationStage;
 import setwright.shop.Cutter;
@@ -16,6 +18,8 @@ import setwright.shop.EndMill;
 
 /** A cutter that does not cut at its centre, fed straight down into the work. */
 public final class CannotPlunge implements Check {
+    private static final double SAME_PLACE = 0.01;
+
     @Override
     public String slug() {
         return "cannot-plunge";
@@ -54,7 +58,7 @@ public final class CannotPlunge implements Check {
     }
 
     private Finding look(Operations.In in, OperationStage on) {
-        return on.path().moves().stream().anyMatch(move -> intoStock(move, on))
+        return plunges(on)
                 ? Finding.fails(
                         Caution.Place.of(
                                 in.setUp().id(),
@@ -69,6 +73,23 @@ public final class CannotPlunge implements Check {
                 : Finding.HOLDS;
     }
 
+    /** Passes after the first come down through what is cut already. */
+    private static boolean plunges(OperationStage on) {
+        List<Point2> down = new ArrayList<>();
+        for (Move move : on.path().moves()) {
+            Point2 place = move.plan().from();
+            boolean again = move.kind() == Move.Kind.APPROACH
+                    && down.stream().anyMatch(before -> before.distance(place) < SAME_PLACE);
+            if (!again && intoStock(move, on)) {
+                return true;
+            }
+            if (move.isUpright() && move.zTo() < move.zFrom()) {
+                down.add(place);
+            }
+        }
+        return false;
+    }
+
     /** Straight down where its middle meets something; a drilled entry leaves it nothing to meet. */
     private static boolean intoStock(Move move, OperationStage on) {
         return move.isUpright()
@@ -80,6 +101,9 @@ public final class CannotPlunge implements Check {
     public List<Proposal> proposals(Plan plan, Caution caution) {
         ToolChanges tool = ToolChanges.of(plan, caution);
         List<Proposal> all = new ArrayList<>(tool.otherCutters(cutter -> !open(cutter)));
+        if (!tool.operation().kind().inHole()) {
+            all.add(CutChanges.of(plan, caution).method(Operation.Method.WOUND_DOWN));
+        }
         all.addAll(tool.cutterToPencil());
         return all;
     }

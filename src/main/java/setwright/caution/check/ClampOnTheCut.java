@@ -8,10 +8,12 @@ import setwright.caution.Caution;
 import setwright.caution.Check;
 import setwright.caution.Finding;
 import setwright.caution.Proposal;
+import setwright.caution.Proposal.Way;
 import setwright.caution.Severity;
 import setwright.geometry.Single;
 import setwright.geometry.plane.PlanBox;
 import setwright.geometry.plane.Region;
+import setwright.job.RouteEdits;
 import setwright.plan.Plan;
 import setwright.plan.part.OperationStage;
 import setwright.plan.part.StrapPlace;
@@ -65,7 +67,7 @@ public final class ClampOnTheCut implements Check {
         List<Single> taken = new ArrayList<>(on.after().cuts());
         taken.removeAll(on.before().cuts());
         return taken.stream()
-                .filter(cut -> cut.zHigh() > strap.padHeight() - SAME)
+                .filter(cut -> cut.zHigh() > strap.padHeight() - SAME && cut.zLow() < strap.nutTop())
                 .anyMatch(cut -> overlap(cut, strap, over));
     }
 
@@ -102,10 +104,34 @@ public final class ClampOnTheCut implements Check {
 
     @Override
     public List<Proposal> proposals(Plan plan, Caution caution) {
-        return StrapChanges.of(plan, caution.setUp(), caution.subject())
+        List<Proposal> elsewhere = StrapChanges.of(plan, caution.setUp(), caution.subject())
                 .map(changes -> Stream.of(changes.elsewhere(), changes.turned())
                         .flatMap(List::stream)
                         .toList())
                 .orElse(List.of());
+        return Stream.concat(clampedAnew(plan, caution).stream(), elsewhere.stream())
+                .toList();
+    }
+
+    /** The operations that find a strap in their way, in a clamping of their own. */
+    private static List<Proposal> clampedAnew(Plan plan, Caution caution) {
+        List<Operations.In> covered = Strapped.all(plan).stream()
+                .filter(in -> in.setUp().id().equals(caution.setUp()))
+                .flatMap(in -> covered(in))
+                .map(Covered::in)
+                .toList();
+        List<String> ids =
+                covered.stream().map(in -> in.operation().id()).distinct().toList();
+        boolean all = covered.stream()
+                .findFirst()
+                .filter(in -> in.setUp().operations().size() > ids.size())
+                .isEmpty();
+        if (all) {
+            return List.of();
+        }
+        return List.of(new Proposal(
+                Way.ORDER,
+                "Take " + String.join(", ", ids) + " in a clamping of its own, with the clamps moved one at a time.",
+                RouteEdits.clampedAnew(plan.drawnUp(), caution.setUp(), ids).job()));
     }
 }

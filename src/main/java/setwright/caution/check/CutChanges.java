@@ -137,7 +137,10 @@ record CutChanges(Plan plan, DrawnOperation operation) {
     Proposal method(Operation.Method method) {
         return set(
                 Way.METHOD,
-                "Take the " + word(method) + " " + Words.now(operation.method(), CutChanges::word) + ".",
+                (method == Operation.Method.WOUND_DOWN
+                                ? "Set it wound down along the cut "
+                                : "Take the " + word(method) + " ")
+                        + Words.now(operation.method(), CutChanges::word) + ".",
                 OperationField.METHOD,
                 method);
     }

@@ -49,7 +49,14 @@ public final class CutterMeets implements Check {
         return new CutterMeets(
                 "cutter-meets-packing",
                 "packing",
-                List.of(Role.PARALLEL, Role.PACKING, Role.VISE_BED, Role.VISE_SCREW, Role.TABLE),
+                List.of(
+                        Role.PARALLEL,
+                        Role.PACKING,
+                        Role.VISE_BED,
+                        Role.VISE_SCREW,
+                        Role.FIXTURE,
+                        Role.ANGLE_PLATE,
+                        Role.TABLE),
                 FROM_JAW);
     }
 

@@ -14,7 +14,9 @@ import setwright.cutting.MillingBounds;
 import setwright.cutting.MillingLoad;
 import setwright.job.Operation;
 import setwright.plan.Plan;
+import setwright.plan.cut.MilledExtremes;
 import setwright.plan.cut.OperationCut;
+import setwright.quantity.Band;
 import setwright.quantity.Unit;
 import setwright.shop.Cutter;
 import setwright.shop.CuttingSpeed;
@@ -46,29 +48,48 @@ public final class FeedOutOfRange implements Check {
         if (row.isEmpty()) {
             return in.unlooked(slug(), Operations.FOR_CUT);
         }
-        MillingLoad load = cut.milling();
         double table = row.get().feedAt(cutter.diameter().inside());
-        return load == null
-                ? judged(
-                        in,
-                        cut.feedPerEdge().inside(),
-                        new Chip(MillingBounds.thinnest(cutter.material()), MOST_A_TURN * table, " a turn"))
+        double least = MillingBounds.thinnest(cutter.material());
+        MillingLoad load = cut.milling();
+        MilledExtremes beyond = cut.extremes();
+        return load == null || beyond == null
+                ? judged(in, Chip.even(cut.feedPerEdge().inside()), new Ends(least, MOST_A_TURN * table, " a turn"))
                 : judged(
                         in,
-                        load.cut().largestChip(),
-                        new Chip(MillingBounds.thinnest(cutter.material()), MOST_A_TOOTH * table, ""));
+                        new Chip(
+                                load.cut().largestChip(),
+                                beyond.chip().inside(),
+                                beyond.chipRunningOut().inside()),
+                        new Ends(least, MOST_A_TOOTH * table, ""));
+    }
+
+    /**
+     * What a tooth takes, mm.
+     *
+     * @param fed by the feed alone
+     * @param thickest where the edge is waved
+     * @param runningOut the same with the holder's run-out; told as the end of a band, never judged
+     */
+    private record Chip(double fed, double thickest, double runningOut) {
+        static Chip even(double chip) {
+            return new Chip(chip, chip, chip);
+        }
     }
 
     /** Between which ends a chip should lie, mm, and what it is counted by. */
-    private record Chip(double least, double most, String by) {}
+    private record Ends(double least, double most, String by) {}
 
-    private Finding judged(Operations.In in, double chip, Chip ends) {
-        boolean thin = chip < ends.least();
+    private Finding judged(Operations.In in, Chip chip, Ends ends) {
+        boolean thin = chip.thickest() < ends.least();
+        double value = thin ? chip.thickest() : chip.fed();
         Margin margin = Margin.of(
-                slug(),
-                in.place("feed"),
-                "Chip of " + in.cutter(),
-                thin ? Figure.atLeast(ends.least(), chip, Unit.MM) : Figure.atMost(ends.most(), chip, Unit.MM));
+                        slug(),
+                        in.place("feed"),
+                        "Chip of " + in.cutter(),
+                        thin
+                                ? Figure.atLeast(ends.least(), value, Unit.MM)
+                                : Figure.atMost(ends.most(), value, Unit.MM))
+                .between(new Band(value, value, Math.max(value, chip.runningOut())));
         return margin.figure().holds()
                 ? Finding.holds(margin)
                 : Finding.fails(margin, Severity.CAUTION, message(in, margin.figure(), ends.by()));

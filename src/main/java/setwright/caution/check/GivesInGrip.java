@@ -12,6 +12,7 @@ import setwright.caution.Proposal;
 import setwright.caution.Severity;
 import setwright.job.DrawnSetUp;
 import setwright.plan.Plan;
+import setwright.plan.hold.GripRangeWords;
 import setwright.plan.hold.OperationHold;
 import setwright.quantity.Printing;
 
@@ -48,7 +49,8 @@ public final class GivesInGrip implements Check {
         List<Finding> found = new ArrayList<>();
         for (DrawnSetUp setUp : plan.drawnUp().setUps()) {
             Operations.in(plan, setUp)
-                    .filter(in -> plan.hold().operation(in.operation().id()).isEmpty())
+                    .filter(in -> in.cuts()
+                            && plan.hold().operation(in.operation().id()).isEmpty())
                     .forEach(in -> found.add(in.unlooked(slug, "the device, the cutter and its load")));
             if (held(plan, setUp).findAny().isPresent()) {
                 found.add(least(plan, setUp).map(grip -> judged(plan, grip)).orElse(Finding.HOLDS));
@@ -97,7 +99,14 @@ public final class GivesInGrip implements Check {
                 + print.factor(hold.factor().pessimistic()) + " on a bad day "
                 + Words.at(hold.setUp(), hold.operation()) + "; " + print.factor(margin.askedUsually()) + " and "
                 + print.factor(margin.askedOnABadDay()) + " are asked. The part " + hold.motion() + first
-                + ": grip harder or deeper, or take less.";
+                + ": grip harder or deeper, or take less." + range(plan, hold.setUp());
+    }
+
+    /** How hard it would have to be held, and how hard it can be. */
+    private static String range(Plan plan, String setUp) {
+        return plan.gripRange(setUp)
+                .map(range -> " " + Words.sentence(new GripRangeWords(range, new Words(plan).printing()).text()) + ".")
+                .orElse("");
     }
 
     private static String standsNot(Plan plan, OperationHold hold) {

@@ -14,8 +14,10 @@ import setwright.quantity.Unit;
 
 /** The jaws hold next to nothing of the part. Where that already tips it, tipping is what is said. */
 public final class GripTooShallow implements Check {
-    /** Least that the jaws should hold, mm (common practice). */
+    /** More than this should be in the jaws, mm (common practice), or the whole of a thin part. */
     static final double ASKED = 3;
+
+    private static final double SAME = 1e-6;
 
     @Override
     public String slug() {
@@ -33,7 +35,8 @@ public final class GripTooShallow implements Check {
                 in.place("grip-depth", "grip"),
                 "Depth of the part in the jaws",
                 Figure.atLeast(ASKED, in.heights().gripDepth(), Unit.MM));
-        if (margin.figure().holds()) {
+        double whole = in.heights().startTop() - in.heights().partBottom();
+        if (in.heights().gripDepth() > ASKED || in.heights().gripDepth() > whole - SAME) {
             return Finding.holds(margin);
         }
         return tips(in) ? Finding.HOLDS : Finding.fails(margin, Severity.CAUTION, message(in));

@@ -1,5 +1,6 @@
 package setwright.caution.check;
 
+import java.util.ArrayList;
 import java.util.List;
 import setwright.caution.Caution;
 import setwright.caution.Check;
@@ -8,10 +9,13 @@ import setwright.caution.Finding;
 import setwright.caution.Margin;
 import setwright.caution.Proposal;
 import setwright.caution.Severity;
+import setwright.job.DrawnHolding;
 import setwright.job.DrawnSetUp;
 import setwright.plan.Plan;
 import setwright.plan.part.Heights;
 import setwright.plan.part.Lying;
+import setwright.plan.part.SetUpStage;
+import setwright.plan.part.TableCover;
 import setwright.quantity.Measure;
 import setwright.quantity.Unit;
 
@@ -25,12 +29,45 @@ public final class HangsOff implements Check {
         return "hangs-off-the-table";
     }
 
+    /** Of its depth that may reach over the front or back of the table unsaid (common practice). */
+    private static final double OVER_EDGE = 0.25;
+
     @Override
     public List<Finding> look(Plan plan) {
-        return plan.drawnUp().setUps().stream()
-                .flatMap(setUp ->
-                        plan.part().setUp(setUp.id()).stream().map(stage -> look(plan, setUp, stage.heights())))
-                .toList();
+        List<Finding> found = new ArrayList<>();
+        for (DrawnSetUp setUp : plan.drawnUp().setUps()) {
+            plan.part().setUp(setUp.id()).ifPresent(stage -> {
+                found.add(look(plan, setUp, stage.heights()));
+                if (setUp.holding().kind() == DrawnHolding.Kind.TABLE) {
+                    found.add(overEdge(plan, setUp, stage));
+                }
+            });
+        }
+        return found;
+    }
+
+    /** Over the front or back: only said where it is as much as tips or springs. */
+    private Finding overEdge(Plan plan, DrawnSetUp setUp, SetUpStage stage) {
+        TableCover cover = TableCover.of(stage, plan.rows());
+        double over = Math.max(cover.front(), cover.back());
+        double depth = stage.heights().depth();
+        Margin margin = Margin.of(
+                slug(),
+                Caution.Place.ofSetUp(setUp.id(), "edge", "work"),
+                "Work beyond the front or back of the table",
+                Figure.atMost(OVER_EDGE * depth, over, Unit.MM));
+        if (margin.figure().holds()) {
+            return Finding.holds(margin);
+        }
+        Words words = new Words(plan);
+        return Finding.fails(
+                margin,
+                over >= depth / 2 ? Severity.STOP : Severity.CAUTION,
+                "The work reaches " + words.length(over) + " beyond the "
+                        + (cover.front() >= cover.back() ? "front" : "back") + " of the table " + Words.at(setUp.id())
+                        + ", of " + words.length(depth)
+                        + "; a quarter is the most. It springs there and tips as soon as"
+                        + " a strap is off: bring it to the middle, or put a stout board under its whole length.");
     }
 
     private Finding look(Plan plan, DrawnSetUp setUp, Heights heights) {

@@ -6,6 +6,7 @@ import setwright.caution.Finding;
 import setwright.caution.Margin;
 import setwright.caution.Proposal;
 import setwright.caution.Severity;
+import setwright.job.Strapping;
 import setwright.plan.part.StrapPlace;
 import setwright.quantity.Unit;
 
@@ -20,6 +21,11 @@ public final class HeelLow implements StrapCheck {
     @Override
     public String slug() {
         return "heel-low";
+    }
+
+    @Override
+    public List<Strapping.By> of() {
+        return List.of(Strapping.By.STRAP);
     }
 
     @Override

@@ -13,6 +13,7 @@ import setwright.caution.Proposal;
 import setwright.caution.Severity;
 import setwright.geometry.Nearest;
 import setwright.geometry.Role;
+import setwright.job.Operation;
 import setwright.plan.Plan;
 import setwright.plan.room.OperationRoom;
 import setwright.quantity.Unit;
@@ -26,9 +27,13 @@ public final class HolderMeets implements Check {
     static final double FROM_WORK = 1;
 
     private static final List<Role> HOLDING = List.of(Role.HOLDER, Role.COLLET_NUT);
-    private static final List<Role> NOSE = List.of(Role.SPINDLE_NOSE, Role.QUILL);
+    private static final List<Role> NOSE = List.of(Role.SPINDLE_NOSE, Role.QUILL, Role.HEAD);
     private static final List<Role> TURNING =
             Stream.of(HOLDING, NOSE).flatMap(List::stream).toList();
+
+    private static final List<Role> STANDING = Stream.concat(
+                    Clamps.AND_STOPS.stream(), Stream.of(Role.FIXTURE, Role.ANGLE_PLATE, Role.VISE_HANDLE))
+            .toList();
 
     private final String slug;
     private final List<Role> sections;
@@ -46,9 +51,9 @@ public final class HolderMeets implements Check {
         return new HolderMeets("holder-meets-jaw", TURNING, List.of(Role.SOLID_JAW, Role.MOVING_JAW), FROM_CLAMPS);
     }
 
-    /** Straps with their studs, nuts and steps, and stops. */
+    /** Straps with their studs, nuts and steps, stops, and whatever device stands there. */
     public static HolderMeets clamp() {
-        return new HolderMeets("holder-meets-clamp", TURNING, Clamps.AND_STOPS, FROM_CLAMPS);
+        return new HolderMeets("holder-meets-clamp", TURNING, STANDING, FROM_CLAMPS);
     }
 
     public static HolderMeets work() {
@@ -70,7 +75,15 @@ public final class HolderMeets implements Check {
         return Operations.inItsRoom(plan, slug(), this::look);
     }
 
+    /** The flange of a saw against the work is judged by its reach. */
+    private boolean meant(Operations.In in) {
+        return sections != HOLDING || in.operation().kind() != Operation.Kind.SAW;
+    }
+
     private Finding look(Operations.In in, OperationRoom room) {
+        if (!meant(in)) {
+            return Finding.HOLDS;
+        }
         return nearest(room).map(near -> judged(in, near)).orElse(Finding.HOLDS);
     }
 

@@ -18,7 +18,7 @@ import setwright.job.StopAt;
 import setwright.plan.Plan;
 import setwright.shop.Kept;
 import setwright.shop.Owned;
-import setwright.shop.Strap;
+import setwright.shop.TableClamp;
 
 /**
  * A thing of the shop that a plan uses.
@@ -53,7 +53,12 @@ record InUse(String setUp, String operation, String id, int atOnce) {
         return switch (holding.kind()) {
             case VISE -> {
                 DrawnVise vise = (DrawnVise) holding;
-                yield List.of(vise.vise().value(), vise.parallels().value());
+                List<String> all = new ArrayList<>();
+                for (int one = 0; one < Math.max(1, vise.vises().value()); one++) {
+                    all.add(vise.vise().value());
+                }
+                all.addAll(List.of(vise.jaws().value(), vise.parallels().value()));
+                yield all;
             }
             case TABLE -> {
                 DrawnTable table = (DrawnTable) holding;
@@ -68,8 +73,8 @@ record InUse(String setUp, String operation, String id, int atOnce) {
 
     private static List<String> with(String under, List<DrawnStrap> straps, List<StopAt> stops) {
         List<String> all = new ArrayList<>(List.of(under));
-        straps.forEach(
-                strap -> all.addAll(List.of(strap.strap().value(), strap.stud().value())));
+        straps.forEach(strap -> all.addAll(List.of(
+                strap.strap().value(), strap.stud().value(), strap.washer().value())));
         stops.forEach(stop -> all.add(stop.stop()));
         return all;
     }
@@ -86,7 +91,7 @@ record InUse(String setUp, String operation, String id, int atOnce) {
             return kept;
         }
         return switch (row.kind()) {
-            case STRAP -> new Kept(kept.place(), kept.owned() * ((Strap) row).pieces());
+            case STRAP, EDGE_CLAMP -> new Kept(kept.place(), kept.owned() * ((TableClamp) row).pieces());
             case STUD -> new Kept(kept.place(), Math.max(kept.owned(), atOnce));
             default -> kept;
         };

@@ -3,8 +3,9 @@ package setwright.caution.check;
 import java.util.List;
 import setwright.caution.Proposal;
 import setwright.caution.Proposal.Way;
-import setwright.job.Holding;
+import setwright.job.Edits;
 import setwright.job.Plannable;
+import setwright.job.ViseField;
 import setwright.job.ViseHolding;
 import setwright.plan.Plan;
 import setwright.shop.SoftJaws;
@@ -12,6 +13,17 @@ import setwright.shop.Vise;
 
 /** Other jaws on the vise. */
 record JawChanges(Plan plan, String setUp) {
+    /** Something else at the moving jaw. */
+    List<Proposal> between(ViseHolding.Between between, String text) {
+        if (!new PackingChanges(plan, setUp).inVise()) {
+            return List.of();
+        }
+        return List.of(new Proposal(
+                Way.PACKING_THICKNESS,
+                text,
+                Edits.set(plan.drawnUp(), setUp, ViseField.BETWEEN, Plannable.inked(between))));
+    }
+
     /** Soft jaws that fit the vise and are owned. */
     List<Proposal> soft() {
         PackingChanges packing = new PackingChanges(plan, setUp);
@@ -30,24 +42,7 @@ record JawChanges(Plan plan, String setUp) {
                 .map(row -> new Proposal(
                         Way.DEVICE,
                         "Take the " + row.name() + ", cut to the part.",
-                        new PlaceChanges(plan, setUp)
-                                .with(before -> before.withHolding(on(before.holding(), row.id())))))
+                        Edits.set(plan.drawnUp(), setUp, ViseField.JAWS, Plannable.inked(row.id()))))
                 .toList();
-    }
-
-    private static ViseHolding on(Holding before, String jaws) {
-        ViseHolding vise = before.kind() == Holding.Kind.VISE ? (ViseHolding) before : ViseHolding.pencilled();
-        Plannable<Integer> parts = vise.parts();
-        return new ViseHolding(
-                vise.vise(),
-                vise.seat(),
-                vise.parallels(),
-                vise.parallelHeight(),
-                vise.parallelInset(),
-                vise.grip(),
-                vise.offset(),
-                jaws,
-                parts,
-                vise.stops());
     }
 }

@@ -93,6 +93,7 @@ public final class KneeRunsOut implements Check {
         List<Proposal> all = new ArrayList<>(tool.kneeToPencil());
         if (tooHigh) {
             all.addAll(tool.asShortAsItHolds());
+            all.addAll(tool.shorterCutters());
         } else if (figure != null) {
             all.addAll(tool.longer(figure.limit() - figure.value()));
         }

@@ -2,13 +2,17 @@ package setwright.caution.check;
 
 import java.util.List;
 import java.util.stream.Stream;
+import setwright.caution.Caution;
 import setwright.caution.Check;
 import setwright.caution.Finding;
+import setwright.caution.Proposal;
 import setwright.caution.Severity;
 import setwright.geometry.Side;
 import setwright.job.Face;
 import setwright.job.FaceState;
 import setwright.job.InWords;
+import setwright.job.Strapping;
+import setwright.job.ViseHolding;
 import setwright.plan.Plan;
 import setwright.quantity.Length;
 import setwright.quantity.Typed;
@@ -29,9 +33,10 @@ public final class MarksFinishedFace implements Check {
 
     @Override
     public List<Finding> look(Plan plan) {
-        return Clamped.all(plan).stream()
-                .flatMap(in -> Stream.of(in.atSolidJaw(), in.atMovingJaw()).map(side -> look(in, side)))
-                .toList();
+        Stream<Finding> jaws = Clamped.all(plan).stream()
+                .filter(in -> in.drawn().between().value() != ViseHolding.Between.PAPER)
+                .flatMap(in -> Stream.of(in.atSolidJaw(), in.atMovingJaw()).map(side -> look(in, side)));
+        return Stream.concat(jaws, Strapped.all(plan).stream().map(this::under)).toList();
     }
 
     private Finding look(Clamped in, Side side) {
@@ -49,6 +54,35 @@ public final class MarksFinishedFace implements Check {
                 Severity.NOTE,
                 "The " + jaw + " jaw of the " + in.vise().name() + " bears on the finished " + word + " face " + in.at()
                         + " and marks it: take soft jaws, or card between jaw and face.");
+    }
+
+    /** A bare strap on a face that is fine already. */
+    private Finding under(Strapped in) {
+        FaceStates states = FaceStates.before(in.plan(), in.setUp());
+        Side up = in.setUp().up().value();
+        boolean fine = states.of(up) == FaceState.GROUND
+                || states.cut(up).filter(MarksFinishedFace::fine).isPresent();
+        return in.straps().stream()
+                .filter(strap -> fine && strap.drawn().pad().value() == Strapping.Pad.BARE)
+                .filter(strap -> strap.by() != Strapping.By.EDGE_CLAMP)
+                .findFirst()
+                .map(strap -> Finding.fails(
+                        in.place(strap),
+                        slug(),
+                        Severity.NOTE,
+                        "The " + strap.name() + " bears bare on the finished " + InWords.word(up) + " face " + in.at()
+                                + " and marks it: put brass or paper under its pad."))
+                .orElse(Finding.HOLDS);
+    }
+
+    @Override
+    public List<Proposal> proposals(Plan plan, Caution caution) {
+        List<Proposal> jaws =
+                new JawChanges(plan, caution.setUp()).between(ViseHolding.Between.PAPER, "Put paper at both jaws.");
+        List<Proposal> straps = StrapChanges.of(plan, caution.setUp(), caution.subject())
+                .map(StrapChanges::brass)
+                .orElse(List.of());
+        return Stream.concat(jaws.stream(), straps.stream()).toList();
     }
 
     private static boolean fine(Face face) {

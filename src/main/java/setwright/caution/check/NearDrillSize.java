@@ -13,9 +13,11 @@ import setwright.plan.Plan;
 import setwright.plan.part.Holes;
 import setwright.quantity.Printing;
 import setwright.quantity.Unit;
+import setwright.quantity.thread.FormingDrill;
 import setwright.quantity.thread.ScrewThread;
 import setwright.quantity.thread.TapDrill;
 import setwright.quantity.thread.Threads;
+import setwright.shop.Tap;
 
 /** A drill of a neighbouring size that gives another fit: the hole out of its limits, or the thread too thin or too full. */
 public final class NearDrillSize implements Check {
@@ -69,7 +71,9 @@ public final class NearDrillSize implements Check {
     }
 
     private Finding tapped(Operations.In in, Hole hole, ScrewThread thread, double drill) {
-        double share = TapDrill.engagement(thread.major(), thread.pitch(), drill);
+        double share = formed(in, hole)
+                ? FormingDrill.engagement(thread.major(), thread.pitch(), drill)
+                : TapDrill.engagement(thread.major(), thread.pitch(), drill);
         if (share >= THREAD_LEAST && share <= THREAD_MOST) {
             return Finding.HOLDS;
         }
@@ -81,6 +85,15 @@ public final class NearDrillSize implements Check {
                         + "; "
                         + print.of(Unit.PERCENT, THREAD_LEAST) + " to " + print.of(Unit.PERCENT, THREAD_MOST)
                         + " is asked: take the " + (share < THREAD_LEAST ? "smaller" : "larger") + " drill.");
+    }
+
+    /** Whether its tap pushes the thread up. */
+    private static boolean formed(Operations.In in, Hole hole) {
+        return Operations.all(in.plan())
+                .filter(one -> one.operation().kind() == Operation.Kind.TAP
+                        && one.operation().features().contains(hole.id()))
+                .flatMap(one -> one.cutterRow().stream())
+                .anyMatch(tap -> tap instanceof Tap row && row.flute() == Tap.Flute.FORM);
     }
 
     private Finding note(Operations.In in, Hole hole, String says) {

@@ -31,9 +31,9 @@ public final class NothingHolds implements Check {
             case VISE -> false;
             case TABLE -> true;
             case DEVICE ->
-                switch (((DrawnDevice) holding).on()) {
-                    case V_BLOCKS, ANGLE_PLATE, FIXTURE_PLATE, SET_UP_BLOCKS, ROTARY_TABLE -> true;
-                    case COLLET_BLOCK, DIVIDING_HEAD, MAGNETIC_CHUCK -> false;
+                switch (((DrawnDevice) holding).fastening().value()) {
+                    case STRAPS, BOLTS -> true;
+                    case TAPE, GLUE, SANDWICH, CHUCK, COLLET, MANDREL, BETWEEN_CENTRES, MAGNET -> false;
                 };
         };
     }

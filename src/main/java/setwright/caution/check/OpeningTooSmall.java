@@ -21,7 +21,9 @@ import setwright.job.ViseField;
 import setwright.job.ViseHolding.JawSeat;
 import setwright.plan.NotChecked;
 import setwright.plan.Plan;
+import setwright.plan.part.JawPlates;
 import setwright.plan.part.Lying;
+import setwright.plan.part.ViseBodies;
 import setwright.quantity.Unit;
 import setwright.shop.Vise;
 
@@ -38,7 +40,7 @@ public final class OpeningTooSmall implements Check {
         for (DrawnSetUp setUp : plan.drawnUp().setUps()) {
             if (setUp.holding() instanceof DrawnVise drawn) {
                 Optional<Vise> vise = plan.rows().vise(drawn.vise().value());
-                found.add(vise.map(row -> look(plan, setUp, drawn.seat().value(), row))
+                found.add(vise.map(row -> look(plan, setUp, drawn, row))
                         .orElseGet(() -> new Finding.Unlooked(
                                 new NotChecked(slug(), setUp.id(), "", "a vise of the shop that takes the part"))));
             }
@@ -46,19 +48,32 @@ public final class OpeningTooSmall implements Check {
         return found;
     }
 
-    private Finding look(Plan plan, DrawnSetUp setUp, JawSeat seat, Vise vise) {
-        double across = across(plan, setUp);
+    private Finding look(Plan plan, DrawnSetUp setUp, DrawnVise drawn, Vise vise) {
+        JawSeat seat = drawn.seat().value();
+        double across = across(plan, setUp) + besides(plan, drawn, vise);
         Margin margin = Margin.of(
                 slug(),
                 Caution.Place.worstAt(setUp.id(), "", "opening", "opening of the vise"),
                 "Part in the " + vise.name(),
                 Figure.atMost(opening(vise, seat), across, Unit.MM));
         Words words = new Words(plan);
-        String message = "The blank is " + words.length(across) + " across at its largest and the " + vise.name()
+        String message = "The blank" + with(plan, drawn, vise) + " is " + words.length(across)
+                + " across at its largest and the " + vise.name()
                 + " opens " + words.length(opening(vise, seat)) + " with its jaws " + word(seat) + " "
                 + Words.at(setUp.id())
                 + ". It does not go in: take the outer seats or a larger vise, or turn the part.";
         return margin.figure().holds() ? Finding.holds(margin) : Finding.fails(margin, Severity.STOP, message);
+    }
+
+    /** What a bar or strip takes, and thicker jaws than the vise's own. */
+    private static double besides(Plan plan, DrawnVise drawn, Vise vise) {
+        JawPlates jaws = JawPlates.of(drawn, vise, plan.rows());
+        return ViseBodies.gap(drawn)
+                + 2 * Math.max(0, jaws.thickness() - vise.jawThickness().inside() - jaws.cut());
+    }
+
+    private static String with(Plan plan, DrawnVise drawn, Vise vise) {
+        return besides(plan, drawn, vise) > 0 ? " with what is put into the jaws" : "";
     }
 
     /** Of the largest blank. */

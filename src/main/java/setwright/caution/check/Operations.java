@@ -11,6 +11,8 @@ import setwright.caution.Caution;
 import setwright.caution.Finding;
 import setwright.job.DrawnOperation;
 import setwright.job.DrawnSetUp;
+import setwright.job.Feature;
+import setwright.job.Operation;
 import setwright.plan.NotChecked;
 import setwright.plan.Plan;
 import setwright.plan.cut.OperationCut;
@@ -43,6 +45,11 @@ final class Operations {
             return new Words(plan).cutter(operation);
         }
 
+        /** Another operation of the same set-up. */
+        In other(String id) {
+            return new In(plan, setUp, Operations.operation(plan, setUp.id(), id));
+        }
+
         Optional<Cutter> cutterRow() {
             return plan.rows().cutter(operation.cutter().value());
         }
@@ -62,6 +69,17 @@ final class Operations {
         /** Whether the tool comes straight down into a hole; everything else is milled. */
         boolean makesHoles() {
             return operation.kind().inHole();
+        }
+
+        /** A point that only scribes lines has no load. */
+        boolean cuts() {
+            return operation.kind() != Operation.Kind.SCRIBE;
+        }
+
+        /** What of the drawing it cuts. */
+        Stream<Feature> features() {
+            return plan.job().plan().features().stream()
+                    .filter(feature -> operation.features().contains(feature.id()));
         }
 
         /** A place of this operation. */
@@ -108,7 +126,7 @@ final class Operations {
     static List<Finding> inItsCut(
             Plan plan, String slug, Predicate<In> meant, BiFunction<In, OperationCut, Finding> check) {
         return all(plan)
-                .filter(meant)
+                .filter(in -> in.cuts() && meant.test(in))
                 .map(in -> plan.cut()
                         .operation(in.operation().id())
                         .map(cut -> check.apply(in, cut))

@@ -2,6 +2,7 @@ package setwright.caution.check;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import setwright.caution.Caution;
 import setwright.caution.Check;
 import setwright.caution.Figure;
@@ -14,9 +15,11 @@ import setwright.job.Edits;
 import setwright.job.Plannable;
 import setwright.job.ViseField;
 import setwright.plan.Plan;
+import setwright.quantity.Mass;
+import setwright.quantity.Typed;
 import setwright.quantity.Unit;
 
-/** What has to be lifted for this job is more than one person lifts. */
+/** What has to be lifted for this job is more than one person lifts; the part is weighed as it is first put in. */
 public final class Overweight implements Check {
     /** At arm's length over the table, kg (common practice). */
     static final double AT_ARMS_LENGTH = 10;
@@ -33,32 +36,57 @@ public final class Overweight implements Check {
     public List<Finding> look(Plan plan) {
         List<Finding> found = new ArrayList<>();
         List<String> there = new ArrayList<>(plan.job().plan().machine().clockedIn());
-        for (Clamped in : Clamped.all(plan)) {
-            found.add(look(in, "part", "part", Figure.atMost(AT_ARMS_LENGTH, part(in), Unit.KG)));
-            if (!there.contains(in.vise().id())) {
-                there.add(in.vise().id());
-                double mass = in.vise().mass().inside();
-                found.add(look(in, in.vise().id(), in.vise().name(), Figure.atMost(ONE_PERSON, mass, Unit.KG)));
+        for (OnTheTable in : OnTheTable.all(plan)) {
+            if (found.isEmpty()) {
+                found.add(lift(in, "part", "part", Figure.atMost(AT_ARMS_LENGTH, in.part(), Unit.KG)));
             }
+            for (OnTheTable.Device device : in.devices()) {
+                if (!there.contains(device.id())) {
+                    there.add(device.id());
+                    found.add(lift(in, device.id(), device.name(), Figure.atMost(ONE_PERSON, device.mass(), Unit.KG)));
+                }
+            }
+            carried(in).ifPresent(found::add);
         }
         return found;
     }
 
-    private static double part(Clamped in) {
-        return in.stage().start().bulk().volume()
-                * in.plan().rows().material().density().inside();
+    private Finding lift(OnTheTable in, String subject, String text, Figure mass) {
+        Margin margin = Margin.of(
+                slug(),
+                Caution.Place.ofSetUp(in.setUp().id(), subject, text),
+                "Mass of the " + text + " to lift",
+                mass);
+        return mass.holds() ? Finding.holds(margin) : Finding.fails(margin, Severity.CAUTION, lifting(in, text, mass));
     }
 
-    private Finding look(Clamped in, String subject, String text, Figure mass) {
-        Margin margin = Margin.of(slug(), in.place(subject, text), "Mass of the " + text + " to lift", mass);
-        return mass.holds() ? Finding.holds(margin) : Finding.fails(margin, Severity.CAUTION, message(in, text, mass));
-    }
-
-    private static String message(Clamped in, String text, Figure mass) {
+    private static String lifting(OnTheTable in, String text, Figure mass) {
         Words words = new Words(in.plan());
         String how = mass.limit() == AT_ARMS_LENGTH ? " at arm's length" : " for one person";
         return "The " + text + " to lift onto the table is " + words.mass(mass.value()) + " " + in.at() + "; "
                 + words.mass(mass.limit()) + " is the most" + how + ": take a second pair of hands or a hoist.";
+    }
+
+    /** Against what the table carries, where the machine's row says that. */
+    private Optional<Finding> carried(OnTheTable in) {
+        Typed<Mass> most = in.plan().rows().machine().tableLoad();
+        if (most == null) {
+            return Optional.empty();
+        }
+        double all = in.part()
+                + in.devices().stream().mapToDouble(OnTheTable.Device::mass).sum();
+        Figure mass = Figure.atMost(most.inside(), all, Unit.KG);
+        Margin margin = Margin.of(
+                slug(), Caution.Place.ofSetUp(in.setUp().id(), "table", "table"), "Mass that the table carries", mass);
+        return Optional.of(
+                mass.holds() ? Finding.holds(margin) : Finding.fails(margin, Severity.CAUTION, carrying(in, mass)));
+    }
+
+    private static String carrying(OnTheTable in, Figure mass) {
+        Words words = new Words(in.plan());
+        return "The part and what holds it are " + words.mass(mass.value()) + " on the table " + in.at()
+                + "; it carries " + words.mass(mass.limit())
+                + " and winds hard and wears beyond that: take a lighter device or a larger machine.";
     }
 
     @Override

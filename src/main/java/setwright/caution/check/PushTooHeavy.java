@@ -31,7 +31,7 @@ public final class PushTooHeavy implements Check {
 
     private static boolean meant(Operations.In in) {
         return in.operation().kind() == Operation.Kind.DRILL
-                && in.operation().method().value() == Operation.Method.QUILL_LEVER;
+                && in.operation().method().value().byLever();
     }
 
     private Finding look(Operations.In in, OperationCut cut) {

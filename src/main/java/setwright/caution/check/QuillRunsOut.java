@@ -9,6 +9,7 @@ import setwright.caution.Finding;
 import setwright.caution.Margin;
 import setwright.caution.Proposal;
 import setwright.caution.Severity;
+import setwright.job.Operation;
 import setwright.plan.Plan;
 import setwright.plan.room.OperationRoom;
 import setwright.quantity.Unit;
@@ -47,8 +48,14 @@ public final class QuillRunsOut implements Check {
         return words.cutter(in.operation()) + " " + in.at() + " wants " + words.length(used)
                 + " of quill and the machine has " + words.length(stroke) + ": the hole ends "
                 + words.length(used - stroke)
-                + " short, and a second bite leaves a step. Bring the knee up first, or part way by quill, lock, knee up"
-                + " and on.";
+                + " short" + wayOut(in);
+    }
+
+    /** A drill goes on where it stopped; every other tool leaves a step or breaks. */
+    private static String wayOut(Operations.In in) {
+        return in.operation().kind() == Operation.Kind.DRILL
+                ? ": bring the knee up first, or drill part way, quill back, knee up, lock, and on."
+                : ", and a second bite leaves a step: bring the knee up first, or take a shorter way down.";
     }
 
     @Override
@@ -59,6 +66,7 @@ public final class QuillRunsOut implements Check {
         if (figure != null) {
             all.addAll(tool.longer(figure.value() - figure.limit()));
         }
+        all.addAll(tool.inBites());
         all.addAll(tool.otherHolders());
         return all;
     }

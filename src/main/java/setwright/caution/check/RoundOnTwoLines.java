@@ -39,7 +39,7 @@ public final class RoundOnTwoLines implements Check {
     public List<Finding> look(Plan plan) {
         return Clamped.all(plan).stream()
                 .filter(RoundOnTwoLines::standsRound)
-                .filter(in -> in.drawn().jaws() == null)
+                .filter(in -> !in.drawn().otherJaws())
                 .map(in -> turned(in)
                         .min(java.util.Comparator.comparingDouble(Turned::factor))
                         .map(least -> judged(in, least))

@@ -10,11 +10,13 @@ import setwright.caution.Margin;
 import setwright.caution.Proposal;
 import setwright.caution.Severity;
 import setwright.job.Operation;
+import setwright.job.WoodruffSeat;
 import setwright.plan.Plan;
 import setwright.plan.cut.OperationCut;
 import setwright.plan.part.OperationStage;
 import setwright.quantity.Unit;
 import setwright.shop.Cutter;
+import setwright.shop.KeyseatCutter;
 
 /** Flutes shorter than the cut is deep: the shank of a cutter rubs on the wall, the flutes of a drill are shut in its hole. */
 public final class ShankRubs implements Check {
@@ -38,6 +40,9 @@ public final class ShankRubs implements Check {
 
     private Finding look(Operations.In in, OperationCut cut) {
         Cutter cutter = in.cutterRow().orElseThrow();
+        if (cutter instanceof KeyseatCutter seat) {
+            return neck(in, cut, seat);
+        }
         double flutes = cutter.fluteLength().inside();
         double deep = deep(in, cut);
         boolean mills = !in.makesHoles();
@@ -49,6 +54,35 @@ public final class ShankRubs implements Check {
         return margin.figure().holds()
                 ? Finding.holds(margin)
                 : Finding.fails(margin, mills ? Severity.STOP : Severity.CAUTION, message(in, flutes, deep));
+    }
+
+    /** A seat is as deep as the head stands out over its neck, at most. */
+    private Finding neck(Operations.In in, OperationCut cut, KeyseatCutter cutter) {
+        double out = (cutter.diameter().inside() - cutter.neckDiameter().inside()) / 2;
+        Margin margin = Margin.of(
+                slug(),
+                in.place("neck"),
+                "Head over the neck of " + in.cutter(),
+                Figure.atMost(out, sunk(in, cut), Unit.MM));
+        Words words = new Words(in.plan());
+        return margin.figure().holds()
+                ? Finding.holds(margin)
+                : Finding.fails(
+                        margin,
+                        Severity.STOP,
+                        "The neck of " + in.cutter() + " rubs on the shaft " + in.at() + ": its head stands out "
+                                + words.length(out) + " and the seat goes " + words.length(sunk(in, cut))
+                                + " in. It burns and breaks: take a larger cutter, or a key that sits less deep.");
+    }
+
+    /** At the side of the seat, where the neck is: lower than the crown. */
+    private static double sunk(Operations.In in, OperationCut cut) {
+        return in.plan().job().plan().features().stream()
+                .filter(feature -> in.operation().features().contains(feature.id()))
+                .filter(WoodruffSeat.class::isInstance)
+                .mapToDouble(seat -> ((WoodruffSeat) seat).depth().nominal().inside())
+                .max()
+                .orElse(cut.width());
     }
 
     /** A face has no wall but that of the pass; everything else stands in its whole depth. */

@@ -43,6 +43,7 @@ public final class ShortGrip implements Check {
             return in.unlooked(slug(), Operations.FOR_TOOL);
         }
         return holder.get().style() == Holder.Style.FACE_MILL_ARBOR
+                        || cutter.get().bored()
                 ? Finding.HOLDS
                 : look(in, cutter.get(), holder.get());
     }

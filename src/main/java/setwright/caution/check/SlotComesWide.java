@@ -3,7 +3,6 @@ package setwright.caution.check;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import setwright.caution.Caution;
 import setwright.caution.Check;
 import setwright.caution.Figure;
@@ -14,8 +13,8 @@ import setwright.caution.Severity;
 import setwright.job.Operation;
 import setwright.plan.Plan;
 import setwright.plan.cut.OperationCut;
-import setwright.plan.cut.SurfaceLeft;
-import setwright.plan.cut.SurfaceLeft.Surface;
+import setwright.plan.cut.SlotWidth;
+import setwright.plan.cut.Tolerated;
 import setwright.quantity.Unit;
 import setwright.shop.Cutter;
 import setwright.shop.Holder;
@@ -44,7 +43,7 @@ public final class SlotComesWide implements Check {
     }
 
     private Optional<Finding> look(Operations.In in) {
-        Optional<Allowed> allowed = Allowed.of(in);
+        Optional<Tolerated> allowed = Tolerated.of(in.features());
         Optional<Holder> holder = in.holderRow();
         Optional<OperationCut> cut = in.plan().cut().operation(in.operation().id());
         if (allowed.isEmpty()) {
@@ -52,38 +51,25 @@ public final class SlotComesWide implements Check {
         }
         return cut.isEmpty() || holder.isEmpty()
                 ? Optional.of(in.unlooked(slug(), Operations.FOR_CUT))
-                : wanders(cut.get()).map(wander -> judged(in, runOut(holder.get()), wander, allowed.get()));
+                : SlotWidth.of(holder.get(), cut.get().surfaces()).map(slot -> judged(in, slot, allowed.get()));
     }
 
-    /** Middle between the good and the poor end. */
-    private static double runOut(Holder holder) {
-        return (holder.runOutLow().inside() + holder.runOutHigh().inside()) / 2;
-    }
-
-    /** How far the cutter stands off its path at most, to either side; empty where it does not cut both at once. */
-    private static Optional<Double> wanders(OperationCut cut) {
-        return Stream.of(Surface.CLIMB_SIDE, Surface.CONVENTIONAL_SIDE)
-                .flatMap(side -> cut.left(side).stream())
-                .map(SurfaceLeft::inside)
-                .map(Math::abs)
-                .max(Double::compare);
-    }
-
-    private Finding judged(Operations.In in, double runOut, double wander, Allowed allowed) {
+    private Finding judged(Operations.In in, SlotWidth slot, Tolerated allowed) {
         Margin margin = Margin.of(
                 slug(),
                 in.place("slot"),
                 "Run-out and wander of " + in.cutter() + " in its slot",
-                Figure.atMost(allowed.width(), runOut + wander, Unit.MM));
+                Figure.atMost(allowed.width(), slot.over(), Unit.MM));
         return margin.figure().holds()
                 ? Finding.holds(margin)
-                : Finding.fails(margin, Severity.CAUTION, message(in, runOut, wander, allowed));
+                : Finding.fails(margin, Severity.CAUTION, message(in, slot, allowed));
     }
 
-    private static String message(Operations.In in, double runOut, double wander, Allowed allowed) {
+    private static String message(Operations.In in, SlotWidth slot, Tolerated allowed) {
         Words words = new Words(in.plan());
-        return in.cutter() + " cuts the slot at its own size " + in.at() + ": it runs out " + words.fine(runOut)
-                + " and is pulled aside " + words.fine(wander) + ", so the slot may come " + words.fine(runOut + wander)
+        return in.cutter() + " cuts the slot at its own size " + in.at() + ": it runs out " + words.fine(slot.runOut())
+                + " and is pulled aside " + words.fine(slot.wander()) + ", so the slot may come "
+                + words.fine(slot.over())
                 + " wide; the drawing has " + words.fine(allowed.width())
                 + ". Take a smaller cutter and cut both sides, or less depth a pass.";
     }

@@ -7,6 +7,7 @@ import setwright.caution.Margin;
 import setwright.caution.Proposal;
 import setwright.caution.Severity;
 import setwright.holding.ScrewForms;
+import setwright.job.Strapping;
 import setwright.plan.part.StrapGear;
 import setwright.plan.part.StrapPlace;
 import setwright.quantity.Unit;
@@ -32,6 +33,11 @@ public final class SlotOverloaded implements StrapCheck {
     @Override
     public String slug() {
         return "slot-overloaded";
+    }
+
+    @Override
+    public List<Strapping.By> of() {
+        return List.of(Strapping.By.values());
     }
 
     @Override

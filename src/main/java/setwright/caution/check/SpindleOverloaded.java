@@ -54,7 +54,7 @@ public final class SpindleOverloaded implements Check {
     /** A hand that feels the spindle slow down feeds less. */
     private static boolean byHand(Operations.In in) {
         return in.operation().kind() == Operation.Kind.DRILL
-                && in.operation().method().value() == Operation.Method.QUILL_LEVER;
+                && in.operation().method().value().byLever();
     }
 
     private static String message(Operations.In in, double available, double power) {

@@ -16,8 +16,20 @@ import setwright.plan.part.Heights;
 import setwright.quantity.Unit;
 import setwright.rigidity.Plank;
 
-/** A thin part that is gripped off its middle bows under the squeeze, is cut flat, and springs back. */
+/**
+ * A thin part bows under the squeeze, is cut flat, and springs back: gripped off its middle, or pressed on its edges until
+ * it bows out.
+ */
 public final class SpringsWhenReleased implements Check {
+    /** Of what bows it out; below it the part is stout, and that is left out. */
+    private static final double FELT = 0.2;
+
+    /** Of what bows it out; from there on the bow is past all use. */
+    private static final double NEARLY = 0.95;
+
+    /** How far out of straight thin stock is that looks straight, for each mm of it (common practice: 0.05 in 100). */
+    private static final double BENT = 0.0005;
+
     @Override
     public String slug() {
         return "springs-when-released";
@@ -49,7 +61,13 @@ public final class SpringsWhenReleased implements Check {
         double thick = at.finishedTop() - at.partBottom();
         double offMiddle = Math.abs(thick - Math.min(at.gripDepth(), thick)) / 2;
         double modulus = in.plan().rows().material().elasticModulus().inside();
-        return Plank.bow(in.grip() * offMiddle, at.depth(), modulus, new Plank(at.length(), thick));
+        Plank plank = new Plank(at.length(), thick);
+        double share = Math.min(NEARLY, in.grip() / Plank.buckling(at.depth(), modulus, plank));
+        if (share < FELT) {
+            return Plank.bow(in.grip() * offMiddle, at.depth(), modulus, plank);
+        }
+        double bent = BENT * at.depth();
+        return (Plank.bow(in.grip() * offMiddle, at.depth(), modulus, plank) + bent * share) / (1 - share);
     }
 
     private static String message(Clamped in, double bow, double half) {

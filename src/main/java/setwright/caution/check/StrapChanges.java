@@ -14,15 +14,18 @@ import setwright.job.HoldingEdits;
 import setwright.job.Job;
 import setwright.job.Plannable;
 import setwright.job.StrapField;
+import setwright.job.Strapping;
 import setwright.plan.Plan;
 import setwright.plan.part.Heights;
 import setwright.plan.part.StrapPlace;
+import setwright.plan.part.TableSlots;
 import setwright.quantity.Angle;
 import setwright.quantity.Length;
 import setwright.quantity.Measure;
 import setwright.quantity.Torque;
 import setwright.quantity.Typed;
 import setwright.quantity.thread.Threads;
+import setwright.shop.MachineTable;
 import setwright.shop.Stud;
 
 /** A strap laid otherwise. */
@@ -87,6 +90,25 @@ record StrapChanges(Plan plan, String setUp, StrapPlace strap) {
         return found;
     }
 
+    /** A strap in the place of an edge clamp or a bolt, where the pencil lays it. */
+    List<Proposal> asStrap() {
+        Job off = HoldingEdits.deleteStrap(plan.drawnUp(), new HoldingEdits.StrapAt(setUp, drawn().id()));
+        Job more = HoldingEdits.addStrap(new DrawnUp(off, plan.drawnUp().setUps()), setUp);
+        return List.of(new Proposal(Way.DEVICE, "Take a strap in the place of the " + strap.name() + ".", more));
+    }
+
+    /** So that the stud stands over each of the slots, the nearest first, or taken back by the pencil. */
+    List<Proposal> overSlots() {
+        MachineTable table = plan.rows().machine().table();
+        double v = drawn().v().value().inside();
+        double stud = strap.studAt().y();
+        List<Proposal> found = new ArrayList<>();
+        TableSlots.all(table).stream()
+                .sorted(Comparator.comparingDouble(line -> Math.abs(line - stud)))
+                .forEach(line -> found.add(to(drawn().u().value().inside(), v + line - stud)));
+        return found;
+    }
+
     private Proposal to(double u, double v) {
         Typed<Length> right = length(u);
         Typed<Length> back = length(v);
@@ -123,6 +145,22 @@ record StrapChanges(Plan plan, String setUp, StrapPlace strap) {
         return found;
     }
 
+    /** Brass under every pad that bears bare. */
+    List<Proposal> brass() {
+        DrawnUp drawnUp = plan.drawnUp();
+        for (DrawnStrap one : HoldingEdits.straps(Operations.setUp(plan, setUp).holding())) {
+            if (one.pad().value() == Strapping.Pad.BARE) {
+                Job changed = HoldingEdits.set(
+                        drawnUp,
+                        new HoldingEdits.StrapAt(setUp, one.id()),
+                        StrapField.PAD,
+                        Plannable.inked(Strapping.Pad.BRASS));
+                drawnUp = new DrawnUp(changed, drawnUp.setUps());
+            }
+        }
+        return List.of(new Proposal(Way.PACKING_THICKNESS, "Put brass under the pads.", drawnUp.job()));
+    }
+
     /** The heel as high as the pad. */
     List<Proposal> level() {
         return List.of(new Proposal(
@@ -152,8 +190,7 @@ record StrapChanges(Plan plan, String setUp, StrapPlace strap) {
         return plan.rows().all(Stud.class).stream()
                 .filter(row -> row.kept().owned() != 0)
                 .filter(row -> !row.id().equals(drawn().stud().value()))
-                .filter(row -> Threads.listed().read(row.thread()).major()
-                        <= strap.strap().slotWidth().inside())
+                .filter(row -> Threads.listed().read(row.thread()).major() <= widest())
                 .sorted(Comparator.comparingDouble((Stud row) -> -longest(row)).thenComparing(Stud::id))
                 .map(row -> new Proposal(
                         Way.DEVICE,
@@ -161,6 +198,11 @@ record StrapChanges(Plan plan, String setUp, StrapPlace strap) {
                                 + words().row(drawn().stud().value()) + ").",
                         set(plan.drawnUp(), StrapField.STUD, row.id())))
                 .toList();
+    }
+
+    /** Width that a stud has in the strap; any where it goes through none. */
+    private double widest() {
+        return strap.strap().map(row -> row.slotWidth().inside()).orElse(Double.POSITIVE_INFINITY);
     }
 
     private static double longest(Stud row) {

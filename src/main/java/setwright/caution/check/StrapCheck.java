@@ -5,6 +5,7 @@ import setwright.caution.Caution;
 import setwright.caution.Check;
 import setwright.caution.Finding;
 import setwright.caution.Proposal;
+import setwright.job.Strapping;
 import setwright.plan.Plan;
 import setwright.plan.part.StrapPlace;
 
@@ -16,10 +17,17 @@ interface StrapCheck extends Check {
     /** How that strap might be laid otherwise. */
     List<Proposal> proposals(StrapChanges changes);
 
+    /** Which clamps it looks at: what presses down on the part. */
+    default List<Strapping.By> of() {
+        return List.of(Strapping.By.STRAP, Strapping.By.BOLT);
+    }
+
     @Override
     default List<Finding> look(Plan plan) {
         return Strapped.all(plan).stream()
-                .flatMap(in -> in.straps().stream().map(strap -> look(in, strap)))
+                .flatMap(in -> in.straps().stream()
+                        .filter(strap -> of().contains(strap.by()))
+                        .map(strap -> look(in, strap)))
                 .toList();
     }
 

@@ -7,6 +7,7 @@ import setwright.caution.Margin;
 import setwright.caution.Proposal;
 import setwright.caution.Severity;
 import setwright.holding.StrapForms;
+import setwright.job.Strapping;
 import setwright.plan.part.StrapPlace;
 import setwright.quantity.Unit;
 
@@ -18,6 +19,11 @@ public final class StudNearHeel implements StrapCheck {
     @Override
     public String slug() {
         return "stud-near-heel";
+    }
+
+    @Override
+    public List<Strapping.By> of() {
+        return List.of(Strapping.By.STRAP);
     }
 
     @Override

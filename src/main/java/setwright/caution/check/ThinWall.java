@@ -12,6 +12,7 @@ import setwright.caution.Margin;
 import setwright.caution.Proposal;
 import setwright.caution.Severity;
 import setwright.plan.Plan;
+import setwright.plan.cut.Tolerated;
 import setwright.plan.cut.WorkGives;
 import setwright.plan.cut.WorkGives.Where;
 import setwright.quantity.Unit;
@@ -27,12 +28,13 @@ public final class ThinWall implements Check {
     public List<Finding> look(Plan plan) {
         List<Finding> found = new ArrayList<>();
         Operations.all(plan)
-                .forEach(in ->
-                        Allowed.of(in).flatMap(allowed -> look(in, allowed)).ifPresent(found::add));
+                .forEach(in -> Tolerated.of(in.features())
+                        .flatMap(allowed -> look(in, allowed))
+                        .ifPresent(found::add));
         return found;
     }
 
-    private Optional<Finding> look(Operations.In in, Allowed allowed) {
+    private Optional<Finding> look(Operations.In in, Tolerated allowed) {
         return in.plan().cut().operation(in.operation().id()).stream()
                 .flatMap(cut -> cut.work().stream())
                 .filter(gives -> gives.where() == Where.WALL)
@@ -40,7 +42,7 @@ public final class ThinWall implements Check {
                 .map(gives -> judged(in, gives, allowed));
     }
 
-    private Finding judged(Operations.In in, WorkGives wall, Allowed allowed) {
+    private Finding judged(Operations.In in, WorkGives wall, Tolerated allowed) {
         Margin margin = Margin.of(
                         slug(),
                         in.place("wall"),
@@ -52,7 +54,7 @@ public final class ThinWall implements Check {
                 : Finding.fails(margin, Severity.CAUTION, message(in, wall, allowed));
     }
 
-    private static String message(Operations.In in, WorkGives wall, Allowed allowed) {
+    private static String message(Operations.In in, WorkGives wall, Tolerated allowed) {
         Words words = new Words(in.plan());
         return "The wall " + words.length(wall.thick()) + " thick and " + words.length(wall.span())
                 + " high gives " + words.fine(wall.inside()) + " under " + in.cutter() + " " + in.at()

@@ -82,6 +82,20 @@ record ToolChanges(Plan plan, DrawnOperation operation) {
         return List.of(new Proposal(Way.KNEE, text, changed));
     }
 
+    /** A drill that stops half way, the knee coming up, and goes on. */
+    List<Proposal> inBites() {
+        if (operation.kind() != Operation.Kind.DRILL || operation.method().value() == Operation.Method.QUILL_IN_BITES) {
+            return List.of();
+        }
+        Job changed = Edits.set(
+                plan.drawnUp(),
+                operation.id(),
+                OperationField.METHOD,
+                Plannable.inked(Operation.Method.QUILL_IN_BITES));
+        return List.of(new Proposal(
+                Way.METHOD, "Drill as far as the quill goes, then quill back, knee up, lock, and on.", changed));
+    }
+
     /** Every other holder that may take the cutter, in the order of the ranking; the stick-out goes to the pencil. */
     List<Proposal> otherHolders() {
         return choice().stream()
@@ -89,6 +103,16 @@ record ToolChanges(Plan plan, DrawnOperation operation) {
                 .filter(HolderRank.Candidate::kept)
                 .filter(one -> !one.holder().id().equals(operation.holder().value()))
                 .map(this::hold)
+                .toList();
+    }
+
+    /** Other cutters of the same form and size that are shorter, a stub drill in place of a jobber one. */
+    List<Proposal> shorterCutters() {
+        return plan.rows().cutter(operation.cutter().value()).stream()
+                .flatMap(now ->
+                        otherCutters(other -> other.overallLength().inside()
+                                        < now.overallLength().inside())
+                                .stream())
                 .toList();
     }
 
@@ -152,6 +176,16 @@ record ToolChanges(Plan plan, DrawnOperation operation) {
                 "Give the choice of the cutter back to the pencil "
                         + Words.now(operation.cutter(), new Words(plan)::row) + ".",
                 changed.withPlan(toPencil(changed.plan(), OperationField.HOLDER, OperationField.STICK_OUT))));
+    }
+
+    /** Other owned cutters of the same form that are wanted, whatever their size, in the order of the shop. */
+    List<Proposal> otherSizes(Predicate<Cutter> wanted) {
+        return plan.rows().cutter(operation.cutter().value()).stream()
+                .flatMap(now -> plan.rows().all(Cutter.class).stream()
+                        .filter(one -> one.form() == now.form() && one.kept().owned() != 0)
+                        .filter(wanted))
+                .map(this::cutWith)
+                .toList();
     }
 
     private Proposal cutWith(Cutter cutter) {

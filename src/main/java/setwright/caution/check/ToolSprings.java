@@ -18,6 +18,7 @@ import setwright.plan.Plan;
 import setwright.plan.cut.OperationCut;
 import setwright.plan.cut.SurfaceLeft;
 import setwright.plan.cut.SurfaceLeft.Surface;
+import setwright.plan.cut.Tolerated;
 import setwright.quantity.Unit;
 
 /**
@@ -46,7 +47,7 @@ public final class ToolSprings implements Check {
 
     /** The toleranced size of the face that an operation cuts; empty where the drawing leaves it general. */
     static Optional<Size> toleranced(Operations.In in) {
-        return Allowed.features(in)
+        return in.features()
                 .filter(feature -> feature.kind() == Feature.Kind.FACE)
                 .map(feature -> ((Face) feature).across())
                 .filter(Size::toleranced)
@@ -56,7 +57,7 @@ public final class ToolSprings implements Check {
     private List<Finding> look(Operations.In in) {
         Optional<OperationCut> cut = in.plan().cut().operation(in.operation().id());
         List<Finding> found = new ArrayList<>();
-        Optional<Allowed> allowed = Allowed.of(in);
+        Optional<Tolerated> allowed = Tolerated.of(in.features());
         if (cut.isEmpty()) {
             return allowed.map(size -> in.unlooked(slug(), "a cutter in its holder with its load")).stream()
                     .toList();
@@ -70,7 +71,7 @@ public final class ToolSprings implements Check {
         return cut.left(Surface.FACE).or(() -> cut.left(Surface.WALL));
     }
 
-    private Finding finished(Operations.In in, SurfaceLeft left, Allowed allowed) {
+    private Finding finished(Operations.In in, SurfaceLeft left, Tolerated allowed) {
         boolean face = left.surface() == Surface.FACE;
         Margin margin = margin(
                 in,
@@ -103,14 +104,14 @@ public final class ToolSprings implements Check {
         return Margin.of(slug(), place, what, figure).between(SizeOf.band(left.band()));
     }
 
-    private static String leans(Operations.In in, SurfaceLeft left, Allowed allowed) {
+    private static String leans(Operations.In in, SurfaceLeft left, Tolerated allowed) {
         Words words = new Words(in.plan());
         return in.cutter() + " leans under the cut and leaves the face " + words.fine(Math.abs(left.inside())) + " out "
                 + in.at() + "; the drawing allows " + words.fine(allowed.out())
                 + " either way. Less stick-out, a lighter last pass, or a stouter cutter.";
     }
 
-    private static String springs(Operations.In in, SurfaceLeft left, Allowed allowed) {
+    private static String springs(Operations.In in, SurfaceLeft left, Tolerated allowed) {
         Words words = new Words(in.plan());
         String way = left.inside() < 0 ? "cuts into the wall by " : "leaves on the wall ";
         return in.cutter() + " springs under the cut and " + way + words.fine(Math.abs(left.inside())) + " "

@@ -1,5 +1,6 @@
 package setwright.caution.check;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
@@ -12,6 +13,8 @@ import setwright.caution.Proposal;
 import setwright.caution.Severity;
 import setwright.geometry.Role;
 import setwright.geometry.plane.PlanBox;
+import setwright.location.FoundAgain;
+import setwright.location.budget.DatumWay;
 import setwright.plan.Plan;
 import setwright.plan.part.OperationStage;
 import setwright.quantity.Unit;
@@ -49,7 +52,7 @@ public final class TravelTooShort implements Check {
                 worst.figure());
         return worst.figure().holds()
                 ? Finding.holds(margin)
-                : Finding.fails(margin, Severity.STOP, message(in, worst));
+                : Finding.fails(margin, Severity.STOP, message(in, on, worst));
     }
 
     private static Stream<Asks> asks(Operations.In in, OperationStage on) {
@@ -77,17 +80,35 @@ public final class TravelTooShort implements Check {
                 .orElse(0);
     }
 
-    private static String message(Operations.In in, Asks asks) {
+    private static String message(Operations.In in, OperationStage on, Asks asks) {
         Words words = new Words(in.plan());
         return in.cutter() + " " + in.at() + " wants "
                 + words.length(asks.figure().value()) + " of " + asks.what()
                 + " with its run-off, and the machine has "
                 + words.length(asks.figure().limit())
-                + ". The slide comes to its end in the cut: change where the part sits, or turn it.";
+                + ". The slide comes to its end in the cut: " + wayOut(in, on);
+    }
+
+    /** A path that is longer than the slide is reached from no place of the part. */
+    private static String wayOut(Operations.In in, OperationStage on) {
+        Words words = new Words(in.plan());
+        Machine machine = in.plan().rows().machine();
+        PlanBox path = on.path().box().plan();
+        boolean tooLong = path.xHigh() - path.xLow() > machine.x().travel().inside()
+                || path.yHigh() - path.yLow() > machine.y().travel().inside();
+        return tooLong
+                ? "take a machine with a longer slide, or cut what is reached, slide the part along and find its place again by"
+                        + " a hole or an edge, " + words.fine(FoundAgain.error(DatumWay.EDGE_FINDER.halfWidth()))
+                        + " out."
+                : "change where the part sits, or turn it.";
     }
 
     @Override
     public List<Proposal> proposals(Plan plan, Caution caution) {
-        return new PackingChanges(plan, caution.setUp()).toTheMiddle();
+        List<Proposal> all = new ArrayList<>(new PackingChanges(plan, caution.setUp()).toTheMiddle());
+        PlaceChanges place = new PlaceChanges(plan, caution.setUp());
+        all.addAll(place.pathToTheMiddle());
+        all.add(place.turned(1, "Turn the part a quarter turn."));
+        return all;
     }
 }

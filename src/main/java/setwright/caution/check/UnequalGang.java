@@ -1,6 +1,7 @@
 package setwright.caution.check;
 
 import java.util.List;
+import java.util.stream.Stream;
 import setwright.caution.Caution;
 import setwright.caution.Check;
 import setwright.caution.Figure;
@@ -9,6 +10,7 @@ import setwright.caution.Margin;
 import setwright.caution.Proposal;
 import setwright.caution.Severity;
 import setwright.job.Size;
+import setwright.job.ViseHolding;
 import setwright.plan.Plan;
 import setwright.plan.part.Lying;
 import setwright.quantity.Unit;
@@ -18,6 +20,9 @@ public final class UnequalGang implements Check {
     /** Hard jaws still hold parts whose widths differ by this, mm (common practice). */
     private static final double SPREAD = 0.02;
 
+    /** So many never share a hard jaw evenly (common practice). */
+    private static final int MANY = 3;
+
     @Override
     public String slug() {
         return "unequal-gang";
@@ -26,7 +31,8 @@ public final class UnequalGang implements Check {
     @Override
     public List<Finding> look(Plan plan) {
         return Clamped.all(plan).stream()
-                .filter(in -> in.drawn().parts().value() > 1 && in.drawn().jaws() == null)
+                .filter(in -> in.drawn().parts().value() > 1 && !in.drawn().otherJaws())
+                .filter(in -> in.drawn().between().value() != ViseHolding.Between.SOFT_STRIP)
                 .map(this::look)
                 .toList();
     }
@@ -43,10 +49,10 @@ public final class UnequalGang implements Check {
                 in.place("gang", "the parts side by side"),
                 "Widths of the parts apart",
                 Figure.atMost(SPREAD, spread, Unit.MM));
-        if (margin.figure().holds()) {
-            return Finding.holds(margin);
-        }
         Words words = new Words(in.plan());
+        if (margin.figure().holds()) {
+            return in.drawn().parts().value() < MANY ? Finding.holds(margin) : many(in);
+        }
         return Finding.fails(
                 margin,
                 Severity.CAUTION,
@@ -57,8 +63,23 @@ public final class UnequalGang implements Check {
                         + " width first.");
     }
 
+    /** However well they are measured. */
+    private Finding many(Clamped in) {
+        return Finding.fails(
+                in.place("gang", "the parts side by side"),
+                slug(),
+                Severity.CAUTION,
+                "The vise " + in.at() + " holds " + in.drawn().parts().value() + " parts side by side on hard jaws. Two"
+                        + " of them bear, the others lie loose: put a soft strip between them and the moving jaw, or"
+                        + " take soft jaws.");
+    }
+
     @Override
     public List<Proposal> proposals(Plan plan, Caution caution) {
-        return new JawChanges(plan, caution.setUp()).soft();
+        JawChanges jaws = new JawChanges(plan, caution.setUp());
+        return Stream.concat(
+                        jaws.between(ViseHolding.Between.SOFT_STRIP, "Set a soft strip at the moving jaw.").stream(),
+                        jaws.soft().stream())
+                .toList();
     }
 }

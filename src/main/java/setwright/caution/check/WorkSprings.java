@@ -10,12 +10,6 @@ import setwright.caution.Finding;
 import setwright.caution.Margin;
 import setwright.caution.Proposal;
 import setwright.caution.Severity;
-import setwright.job.Face;
-import setwright.job.Feature;
-import setwright.job.Keyseat;
-import setwright.job.Pocket;
-import setwright.job.Size;
-import setwright.job.Slot;
 import setwright.plan.Plan;
 import setwright.plan.cut.OperationCut;
 import setwright.plan.cut.WorkGives;
@@ -32,34 +26,14 @@ public final class WorkSprings implements Check {
     @Override
     public List<Finding> look(Plan plan) {
         List<Finding> found = new ArrayList<>();
-        Operations.all(plan).forEach(in -> tolerated(in).ifPresent(half -> found.addAll(look(in, half))));
+        Operations.all(plan).forEach(in -> found.addAll(look(in)));
         return found;
     }
 
-    /** Half the tolerance of the size that is cut from above; empty where the drawing leaves it general. */
-    private static Optional<Double> tolerated(Operations.In in) {
-        return Allowed.features(in)
-                .flatMap(feature -> upright(feature).stream())
-                .filter(Size::toleranced)
-                .map(size -> (size.greatestMm() - size.leastMm()) / 2)
-                .filter(half -> half > 0)
-                .min(Double::compare);
-    }
-
-    private static Optional<Size> upright(Feature feature) {
-        return switch (feature.kind()) {
-            case FACE -> Optional.of(((Face) feature).across());
-            case POCKET -> Optional.ofNullable(((Pocket) feature).depth());
-            case SLOT -> Optional.ofNullable(((Slot) feature).depth());
-            case KEYSEAT -> Optional.of(((Keyseat) feature).depth());
-            default -> Optional.empty();
-        };
-    }
-
-    private List<Finding> look(Operations.In in, double half) {
+    private List<Finding> look(Operations.In in) {
         return in.plan().cut().operation(in.operation().id()).map(OperationCut::work).orElse(List.of()).stream()
                 .filter(gives -> gives.where() != Where.WALL)
-                .map(gives -> judged(in, gives, half))
+                .flatMap(gives -> Optional.ofNullable(gives.allowed()).map(half -> judged(in, gives, half)).stream())
                 .toList();
     }
 
