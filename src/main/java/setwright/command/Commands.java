@@ -55,6 +55,7 @@ public final class Commands {
                 new SheetCommand(terminal),
                 new KitCommand(terminal),
                 new CompareCommand(terminal),
+                new SuggestCommand(terminal),
                 new FigureCommand(terminal),
                 new ExplainCommand(terminal),
                 new ShopCommand(terminal),

@@ -107,6 +107,12 @@ final class OperationJson {
                 .map(MilledExtremes::power)
                 .filter(band -> band.high() - band.low() > SPREAD * band.expected())
                 .ifPresent(band -> bands.put("power", ends(Unit.KW, band)));
+        cut.map(OperationCut::looseLimits).orElse(List.of()).forEach(loose -> {
+            Band used = loose.used();
+            if (used != null) {
+                bands.put(loose.name().words(), Json.array(List.of(Json.number(used.low()), Json.number(used.high()))));
+            }
+        });
         return bands.build();
     }
 

@@ -39,6 +39,7 @@ final class OperationTables {
                                 + "; grip, low: how many times the load the grip bears, as expected and at worst;"
                                 + " clear: least clearance to the thing named, " + unit
                                 + ", none within 200 mm left out.")
+                + new LeavesTable(plan, setUp, printing).text(INDENT)
                 + new OpinionTable(plan, setUp).text(INDENT);
     }
 

@@ -13,12 +13,14 @@ import setwright.job.HoldingEdits;
 import setwright.job.InWords;
 import setwright.job.Tilt;
 import setwright.plan.Plan;
+import setwright.plan.hold.GripRangeWords;
 import setwright.plan.hold.OperationHold;
 import setwright.plan.room.OperationRoom;
 import setwright.plan.room.SetUpRoom;
 import setwright.quantity.Measure;
 import setwright.quantity.Printing;
 import setwright.reach.Level;
+import setwright.sheet.JawWords;
 import setwright.sheet.OnTable;
 import setwright.sheet.TiltWords;
 import setwright.shop.ShopRow;
@@ -43,6 +45,7 @@ final class SetUpText {
         return "Set-up " + setUp.id() + ": " + setUp.title() + "\n"
                 + Wrapped.behind("  Holding  ", holding(setUp.holding()))
                 + straps()
+                + cover()
                 + (setUp.holding().kind() == DrawnHolding.Kind.VISE ? seat() : above())
                 + tilt()
                 + plan.room().setUp(setUp.id()).map(this::levels).orElse("")
@@ -78,6 +81,11 @@ final class SetUpText {
                 .collect(Collectors.joining());
     }
 
+    private String cover() {
+        String said = words().cover();
+        return said.isEmpty() ? "" : Wrapped.behind("           ", said);
+    }
+
     private OnTable words() {
         return new OnTable(plan, setUp, printing);
     }
@@ -87,11 +95,13 @@ final class SetUpText {
         String packing = vise.onParallels()
                 ? "; " + row(vise.parallels().value()) + ", "
                         + vise.parallelHeight().value().text() + " high, " + inset(vise)
-                : "; the part sits on the vise bed";
+                : "; the part sits " + new JawWords(vise).seat(plan.rows());
         int parts = vise.parts().value();
         String gang = parts > 1 ? "; " + parts + " parts side by side" : "";
-        String jaws = vise.jaws() == null ? "" : " with " + row(vise.jaws());
-        return row(vise.vise().value()) + jaws + ", closed " + grip + gang + packing;
+        String jaws = vise.otherJaws() ? " with " + row(vise.jaws().value()) : "";
+        String besides =
+                new JawWords(vise).said().stream().map(said -> "; " + said).collect(Collectors.joining());
+        return row(vise.vise().value()) + jaws + ", closed " + grip + gang + besides + packing;
     }
 
     private String inset(DrawnVise vise) {
@@ -156,7 +166,13 @@ final class SetUpText {
         return Wrapped.behind(
                 "  Grip     ",
                 "bears " + times(hold.factor().expected()) + " times the load of " + hold.operation() + " as expected, "
-                        + times(hold.factor().pessimistic()) + " times at worst" + gives);
+                        + times(hold.factor().pessimistic()) + " times at worst" + gives + range());
+    }
+
+    private String range() {
+        return plan.gripRange(setUp.id())
+                .map(range -> "; " + new GripRangeWords(range, printing).text())
+                .orElse("");
     }
 
     static String times(double factor) {
@@ -176,7 +192,10 @@ final class SetUpText {
                 "  Knee     ",
                 Plural.of(heights.size(), "height", "heights") + " (nose over the table, quill in): "
                         + String.join("; ", heights) + ". " + Plural.of(room.touchOffs(), "touch-off", "touch-offs")
-                        + " of Z.");
+                        + " of Z"
+                        + (room.movedZeros() == 0
+                                ? "."
+                                : ", " + Plural.of(room.movedZeros(), "zero", "zeros") + " moved by the knee's dial."));
     }
 
     private String length(double mm) {

@@ -5,7 +5,6 @@ import static setwright.figures.Input.measure;
 
 import java.util.ArrayList;
 import java.util.List;
-import setwright.location.FlatsOnRound;
 import setwright.location.indexing.Crank;
 import setwright.location.indexing.Degrees;
 import setwright.quantity.Measure;
@@ -13,14 +12,14 @@ import setwright.quantity.Rational;
 import setwright.quantity.Unit;
 import setwright.quantity.Worked;
 
-/** A circle divided on a direct plate, a collet block or a rotary table; flats round a bar. */
+/** A circle divided on a direct plate, a collet block or a rotary table. */
 final class DividedFigures {
     private static final int WHOLE = 360;
 
     private DividedFigures() {}
 
     static List<Figure> all() {
-        return List.of(direct(), rotary(), acrossFlats());
+        return List.of(direct(), rotary());
     }
 
     private static Figure direct() {
@@ -93,23 +92,5 @@ final class DividedFigures {
 
     private static Answer degrees(String name, Rational degrees) {
         return Answer.of(name, Unit.DEG.toInside(degrees.nearest()), Unit.DEG);
-    }
-
-    private static Figure acrossFlats() {
-        return new Figure(
-                "across-flats",
-                "{flats} flats, {across} across, want",
-                List.of(count("flats").from(3), measure("across", Measure.LENGTH)),
-                List.of("round-needed mm", "depth-per-flat mm"),
-                asked -> {
-                    Worked round = FlatsOnRound.ROUND.of(asked.value("across"), asked.value("flats"));
-                    Worked depth = FlatsOnRound.DEPTH.of(round, asked.value("across"));
-                    Answered answered = Answered.of(
-                            Answer.of("round-needed", round, Unit.MM), Answer.of("depth-per-flat", depth, Unit.MM));
-                    return asked.count("flats") % 2 == 0
-                            ? answered
-                            : answered.noting("an odd number has no flat opposite a flat: across is twice the distance"
-                                    + " from the axis to a flat");
-                });
     }
 }

@@ -24,8 +24,12 @@ public final class Figures {
                     TouchFigures.all(),
                     List.of(TriangleFigure.FIGURE),
                     LayoutFigures.all(),
+                    TravelFigures.all(),
                     IndexFigures.all(),
                     DividedFigures.all(),
+                    FlatFigures.all(),
+                    ArcFigures.all(),
+                    TiltFigures.all(),
                     GearFigures.all(),
                     BatchFigures.all())
             .flatMap(List::stream)

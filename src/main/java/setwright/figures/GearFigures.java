@@ -6,7 +6,6 @@ import static setwright.figures.Input.words;
 
 import java.util.List;
 import java.util.Optional;
-import setwright.location.gear.GearSizes;
 import setwright.location.gear.InvoluteCutters;
 import setwright.location.gear.ToothThickness;
 import setwright.location.indexing.GearTrains;
@@ -17,6 +16,7 @@ import setwright.quantity.Rational;
 import setwright.quantity.Unit;
 import setwright.quantity.Value;
 import setwright.quantity.Worked;
+import setwright.quantity.gear.GearSizes;
 
 /** Gears that are cut with form cutters, and the change gears of a helix. */
 final class GearFigures {
@@ -189,8 +189,8 @@ final class GearFigures {
     private static Answered lead(Asked asked) {
         Rational wanted = Rational.asWritten(asked.number("lead"));
         Rational screw = Rational.asWritten(asked.number("screw"));
-        HelicalLead.Lead found = HelicalLead.nearest(
-                wanted, screw.times(asked.count("ratio")), GearTrains.of(IndexFigures.gears(asked)));
+        HelicalLead.Lead found =
+                HelicalLead.nearest(wanted, screw.times(asked.count("ratio")), GearTrains.of(HeadInputs.gears(asked)));
         Worked built = HelicalLead.NEAREST.of(
                 found.lead().nearest(),
                 "gears from the screw to the worm: " + found.train().gears(),

@@ -2,9 +2,7 @@ package setwright.figures;
 
 import static setwright.figures.Input.count;
 import static setwright.figures.Input.measure;
-import static setwright.figures.Input.words;
 
-import java.util.Arrays;
 import java.util.List;
 import setwright.location.indexing.CompoundIndexing;
 import setwright.location.indexing.CrankMove;
@@ -12,7 +10,6 @@ import setwright.location.indexing.Degrees;
 import setwright.location.indexing.DifferentialIndexing;
 import setwright.location.indexing.DifferentialWay;
 import setwright.location.indexing.IndexHead;
-import setwright.location.indexing.IndexPlates;
 import setwright.location.indexing.IndexWays;
 import setwright.location.indexing.PlainIndexing;
 import setwright.location.indexing.TwoCircles;
@@ -23,10 +20,6 @@ import setwright.quantity.Unit;
 /** A dividing head: crank, plates and change gears. */
 final class IndexFigures {
     private static final int MOST_WAYS = 200;
-    private static final int MOST_RATIO = 1000;
-    private static final Input RATIO = count("ratio").upTo(MOST_RATIO).or("40");
-    private static final Input PLATES = words("plates").or("three-plate");
-    private static final Input GEARS = words("gears").or("24,24,28,32,40,44,48,56,64,72,86,100");
 
     private IndexFigures() {}
 
@@ -38,13 +31,13 @@ final class IndexFigures {
         return new Figure(
                 "index-plain",
                 "{divisions} divisions on a dividing head are, at every one,",
-                List.of(count("divisions"), RATIO, PLATES),
+                List.of(count("divisions"), HeadInputs.RATIO, HeadInputs.PLATES),
                 List.of("whole-turns", "holes", "circle", "all [{turns, holes, circle}]"),
                 IndexFigures::plain);
     }
 
     private static Answered plain(Asked asked) {
-        IndexHead head = head(asked);
+        IndexHead head = HeadInputs.head(asked);
         int divisions = asked.count("divisions");
         List<CrankMove> moves = PlainIndexing.exact(head.turns(divisions, 1), head);
         if (moves.isEmpty()) {
@@ -82,13 +75,13 @@ final class IndexFigures {
         return new Figure(
                 "index-angle",
                 "An angle of {angle} on a dividing head is",
-                List.of(measure("angle", Measure.ANGLE).upTo(3600), RATIO, PLATES),
+                List.of(measure("angle", Measure.ANGLE).upTo(3600), HeadInputs.RATIO, HeadInputs.PLATES),
                 List.of("turns", "holes", "circle", "built °", "error °"),
                 IndexFigures::angle);
     }
 
     private static Answered angle(Asked asked) {
-        IndexHead head = head(asked);
+        IndexHead head = HeadInputs.head(asked);
         Rational wanted = Degrees.exact(asked.number("angle"));
         CrankMove move = PlainIndexing.nearest(head.turns(wanted), head);
         Rational built = head.degrees(move.inTurns());
@@ -110,13 +103,13 @@ final class IndexFigures {
         return new Figure(
                 "index-compound",
                 "{divisions} divisions on two circles of one plate are",
-                List.of(count("divisions"), RATIO, PLATES),
+                List.of(count("divisions"), HeadInputs.RATIO, HeadInputs.PLATES),
                 List.of("ways [{first-holes, first-circle, second-holes, second-circle, same-direction}]"),
                 IndexFigures::compound);
     }
 
     private static Answered compound(Asked asked) {
-        IndexHead head = head(asked);
+        IndexHead head = HeadInputs.head(asked);
         int divisions = asked.count("divisions");
         List<TwoCircles> ways = CompoundIndexing.exact(head.turns(divisions, 1), head.plates());
         if (ways.isEmpty()) {
@@ -149,13 +142,13 @@ final class IndexFigures {
         return new Figure(
                 "index-differential",
                 "{divisions} divisions with the plate geared to the spindle are",
-                List.of(count("divisions"), RATIO, PLATES, GEARS),
+                List.of(count("divisions"), HeadInputs.RATIO, HeadInputs.PLATES, HeadInputs.GEARS),
                 List.of("ways [{turns, holes, circle, gears [driver, driven, driver, driven], idlers, plate}]"),
                 IndexFigures::differential);
     }
 
     private static Answered differential(Asked asked) {
-        IndexHead head = head(asked);
+        IndexHead head = HeadInputs.head(asked);
         int divisions = asked.count("divisions");
         List<DifferentialWay> ways = DifferentialIndexing.ways(divisions, head);
         if (ways.isEmpty()) {
@@ -201,14 +194,17 @@ final class IndexFigures {
                 "{divisions} divisions can be come by, the least trouble first,",
                 List.of(
                         count("divisions"),
-                        RATIO,
-                        PLATES,
-                        GEARS,
+                        HeadInputs.RATIO,
+                        HeadInputs.PLATES,
+                        HeadInputs.GEARS,
                         count("direct").upTo(360).maybe("no direct plate")),
                 List.of("ways [{method, move, error °, why}]"),
                 asked -> Answered.of(new Answer.Rows(
                                 "ways",
-                                IndexWays.of(asked.count("divisions"), (int) asked.numberOr("direct", 0), head(asked))
+                                IndexWays.of(
+                                                asked.count("divisions"),
+                                                (int) asked.numberOr("direct", 0),
+                                                HeadInputs.head(asked))
                                         .stream()
                                         .map(way -> List.<Answer>of(
                                                 new Answer.Words(
@@ -223,34 +219,5 @@ final class IndexFigures {
                                         .toList()))
                         .showing(IndexWays.LEAST_TROUBLE.of(
                                 asked.number("divisions"), "", asked.value("ratio"), asked.value("divisions"))));
-    }
-
-    private static IndexHead head(Asked asked) {
-        return new IndexHead(
-                asked.count("ratio"), plates(asked.words("plates")), "", asked.has("gears") ? gears(asked) : List.of());
-    }
-
-    private static IndexPlates plates(String typed) {
-        return switch (typed.strip()) {
-            case "three-plate" -> IndexPlates.THREE_PLATE;
-            case "two-sided" -> IndexPlates.TWO_SIDED;
-            default -> {
-                try {
-                    yield IndexPlates.reading(typed);
-                } catch (IllegalArgumentException unread) {
-                    throw Refusal.of(
-                            "plates", unread.getMessage() + " Accepted: three-plate, two-sided, or 15,16,17;21,23.");
-                }
-            }
-        };
-    }
-
-    static List<Integer> gears(Asked asked) {
-        String typed = asked.words("gears");
-        List<String> each = Arrays.asList(typed.strip().split("[\\s,]+"));
-        if (each.stream().anyMatch(teeth -> !teeth.matches("\\d{1,4}"))) {
-            throw Refusal.of("gears", "'" + typed + "' is not accepted; accepted: their teeth, as 24,24,28,32.");
-        }
-        return each.stream().map(Integer::valueOf).toList();
     }
 }

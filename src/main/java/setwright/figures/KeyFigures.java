@@ -24,7 +24,7 @@ final class KeyFigures {
     private KeyFigures() {}
 
     static List<Figure> all() {
-        return List.of(parallel(), woodruff());
+        return List.of(parallel(), woodruff(), centre());
     }
 
     private static Figure parallel() {
@@ -106,14 +106,28 @@ final class KeyFigures {
                 KeyFigures::halfMoon);
     }
 
+    private static Figure centre() {
+        return new Figure(
+                "keyseat-centre",
+                "From the side of a shaft of {shaft} a cutter of {cutter} goes to the middle by",
+                List.of(
+                        measure("shaft", Measure.LENGTH),
+                        measure("cutter", Measure.LENGTH),
+                        measure("paper", Measure.LENGTH).from(0).or("0 mm")),
+                List.of("move mm"),
+                asked -> Answered.of(Answer.of(
+                                "move",
+                                KeySeat.TO_CENTRE.of(asked.value("shaft"), asked.value("cutter"), asked.value("paper")),
+                                Unit.MM))
+                        .noting("touch the side below the widest of the cutter, lower the work clear, then move; with a"
+                                + " saw or Woodruff cutter it is its width that counts"));
+    }
+
     private static Answered halfMoon(Asked asked) {
-        String wanted = squeezed(asked.words("key"));
-        Woodruff key = Woodruff.listed().stream()
-                .filter(one -> squeezed(one.name()).equals(wanted))
-                .findFirst()
+        Woodruff key = Woodruff.called(asked.words("key"))
                 .orElseThrow(() -> Refusal.of(
                         "key",
-                        "'" + asked.words("key") + "' is not listed; accepted, width x diameter: "
+                        "'" + asked.words("key") + "' is not listed; accepted, by number (606) or width x diameter: "
                                 + Woodruff.listed().stream().map(Woodruff::name).collect(Collectors.joining(", "))
                                 + "."));
         Given shaft = asked.value("shaft");
@@ -132,9 +146,5 @@ final class KeyFigures {
                         Answer.of("in-hub", key.inHub(), Unit.MM))
                 .noting(
                         "the depth is that of the wall at the side; the cutter goes in from the crown by depth-from-top");
-    }
-
-    private static String squeezed(String name) {
-        return name.replace(" ", "").replace("in", "").replace("mm", "");
     }
 }

@@ -9,36 +9,29 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
-import setwright.cutting.SpeedAndFeed;
 import setwright.location.BoltCircle;
 import setwright.location.Contributor;
 import setwright.location.Dial;
 import setwright.location.ErrorBudget;
 import setwright.location.Place;
-import setwright.location.Thermal;
 import setwright.quantity.Given;
 import setwright.quantity.Measure;
 import setwright.quantity.Source;
 import setwright.quantity.Unit;
 import setwright.quantity.Value;
 import setwright.quantity.Worked;
-import setwright.reach.ThroughDepth;
-import setwright.reach.Travel;
 
-/** Where things come out, and how far a tool goes. */
+/** Where things come out. */
 final class LayoutFigures {
     private static final double WHOLE = 360;
 
     /** No table is longer: 100 m. */
     private static final double FARTHEST = 100_000;
 
-    private static final Input POINT =
-            measure("point-angle", Measure.ANGLE).within(60, 179).or("118 °");
-
     private LayoutFigures() {}
 
     static List<Figure> all() {
-        return List.of(boltCircle(), dial(), stack(), expansion(), drillPoint(), through(), saw());
+        return List.of(boltCircle(), chord(), dial(), stack());
     }
 
     private static Figure boltCircle() {
@@ -77,6 +70,30 @@ final class LayoutFigures {
                 ? new Answer.Nothing("chord", "mm")
                 : Answer.of("chord", BoltCircle.CHORD.of(asked.value("diameter"), round(asked, holes, span)), Unit.MM);
         return Answered.of(new Answer.Rows("points", rows), chord);
+    }
+
+    private static Figure chord() {
+        return new Figure(
+                "chord",
+                "On a circle of {diameter} with {holes} holes the straight distance is",
+                List.of(
+                        measure("diameter", Measure.LENGTH),
+                        count("holes").from(2),
+                        count("spaces").or("1"),
+                        measure("pin", Measure.LENGTH).maybe("from middle to middle only")),
+                List.of("chord mm", "over-pins mm"),
+                asked -> {
+                    if (asked.count("spaces") >= asked.count("holes")) {
+                        throw Refusal.of("spaces", "they go round the circle; accepted: fewer than the holes.");
+                    }
+                    Worked chord = BoltCircle.SPACED_CHORD.of(
+                            asked.value("diameter"), asked.value("spaces"), asked.value("holes"));
+                    return Answered.of(
+                            Answer.of("chord", chord, Unit.MM),
+                            asked.has("pin")
+                                    ? Answer.of("over-pins", chord.inside() + asked.number("pin"), Unit.MM)
+                                    : new Answer.Nothing("over-pins", "mm"));
+                });
     }
 
     /** How many of these steps make a whole circle. */
@@ -167,85 +184,6 @@ final class LayoutFigures {
                                     "root-sum-square",
                                     ErrorBudget.ROOT_SUM_SQUARE.of(budget.rootSumSquare(), "", from),
                                     Unit.MM));
-                });
-    }
-
-    private static Figure expansion() {
-        return new Figure(
-                "expansion",
-                "{length} of {material}, warmer by {degrees}, grow by",
-                List.of(
-                        measure("length", Measure.LENGTH),
-                        Input.words("material"),
-                        measure("degrees", Measure.TEMPERATURE_STEP).any()),
-                List.of("growth mm"),
-                asked -> Answered.of(Answer.of(
-                        "growth",
-                        Thermal.GROWTH.of(
-                                LoadFigures.ofMaterial(
-                                        asked.material(),
-                                        "expansion",
-                                        asked.material().expansion().inside(),
-                                        Unit.PER_KELVIN,
-                                        "expansion"),
-                                asked.value("length"),
-                                asked.value("degrees")),
-                        Unit.MM)));
-    }
-
-    private static Figure drillPoint() {
-        return new Figure(
-                "drill-point",
-                "The point of a drill of {diameter} is long",
-                List.of(measure("diameter", Measure.LENGTH), POINT),
-                List.of("length mm"),
-                asked -> Answered.of(Answer.of(
-                        "length",
-                        ThroughDepth.POINT_LENGTH.of(asked.value("diameter"), asked.value("point-angle")),
-                        Unit.MM)));
-    }
-
-    private static Figure through() {
-        return new Figure(
-                "through-depth",
-                "To come through {thickness} a drill of {diameter} travels",
-                List.of(
-                        measure("thickness", Measure.LENGTH),
-                        measure("diameter", Measure.LENGTH),
-                        POINT,
-                        measure("over-run", Measure.LENGTH).from(0).or("1 mm"),
-                        measure("gap", Measure.LENGTH).from(0).maybe("nothing is under the part")),
-                List.of("travel mm", "clears"),
-                asked -> {
-                    Worked point = ThroughDepth.POINT_LENGTH.of(asked.value("diameter"), asked.value("point-angle"));
-                    Worked travel = ThroughDepth.TRAVEL.of(asked.value("thickness"), point, asked.value("over-run"));
-                    double spare = asked.numberOr("gap", 0) - point.inside() - asked.number("over-run");
-                    return Answered.of(
-                            Answer.of("travel", travel, Unit.MM),
-                            asked.has("gap")
-                                    ? new Answer.Flag("clears", spare >= 0)
-                                    : new Answer.Nothing("clears", ""));
-                });
-    }
-
-    private static Figure saw() {
-        return new Figure(
-                "saw-reach",
-                "A saw of {saw} on a flange of {flange} reaches",
-                List.of(
-                        measure("saw", Measure.LENGTH),
-                        measure("flange", Measure.LENGTH),
-                        measure("clearance", Measure.LENGTH).from(0).or("1 mm")),
-                List.of("depth mm", "run-off mm"),
-                asked -> {
-                    Worked depth =
-                            Travel.SAW_REACH.of(asked.value("saw"), asked.value("flange"), asked.value("clearance"));
-                    if (depth.inside() <= 0) {
-                        throw Refusal.of("flange", "with it and the clearance nothing of the saw is left to cut with.");
-                    }
-                    return Answered.of(
-                            Answer.of("depth", depth, Unit.MM),
-                            Answer.of("run-off", SpeedAndFeed.APPROACH.of(depth, asked.value("saw")), Unit.MM));
                 });
     }
 }

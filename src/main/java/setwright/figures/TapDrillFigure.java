@@ -22,6 +22,7 @@ import setwright.quantity.Unit;
 import setwright.quantity.UnitSystem;
 import setwright.quantity.Value;
 import setwright.quantity.Worked;
+import setwright.quantity.thread.FormingDrill;
 import setwright.quantity.thread.OtherThreads;
 import setwright.quantity.thread.ScrewThread;
 import setwright.quantity.thread.TapDrill;
@@ -33,23 +34,6 @@ import setwright.shop.Drill;
 final class TapDrillFigure {
     private static final Symbol MAJOR = symbol("d", "major diameter", Unit.MM, 1, 100);
     private static final Symbol PITCH = symbol("P", "pitch", Unit.MM, 0.2, 6);
-    private static final Source FORMING = Source.of("from memory: tap makers' rule for forming taps");
-
-    /** A forming tap pushes the thread up, so that its hole is wider. */
-    static final Formula FORMING_DIAMETER = new Formula(
-            "D = d - 0.0068 P q",
-            symbol("D", "hole before a forming tap", Unit.MM, 0, 100),
-            List.of(MAJOR, PITCH, symbol("q", "percent of thread", Unit.PERCENT, 40, 100)),
-            v -> v[0] - 0.68 * v[1] * v[2],
-            FORMING);
-
-    static final Formula FORMING_ENGAGEMENT = new Formula(
-            "q = (d - D) / (0.0068 P)",
-            symbol("q", "percent of thread", Unit.PERCENT, 0, 120),
-            List.of(MAJOR, PITCH, symbol("D", "drill", Unit.MM, 0.5, 100)),
-            v -> (v[0] - v[2]) / (0.68 * v[1]),
-            FORMING);
-
     private static final Source BRITISH = Source.of(
             "computed: trade rule, 100 % of thread is twice the depth of the bolt's thread (BS 84, BS 93, from memory)");
     private static final Symbol FULL = symbol("f", "full thread in pitches", Unit.NONE, 1.2, 1.3);
@@ -150,7 +134,7 @@ final class TapDrillFigure {
         if (thread.series().profile() != ThreadProfile.SIXTY_DEGREES) {
             return BRITISH_DIAMETER.of(major, pitch, engagement, full(thread));
         }
-        return (cut ? TapDrill.DIAMETER : FORMING_DIAMETER).of(major, pitch, engagement);
+        return (cut ? TapDrill.DIAMETER : FormingDrill.DIAMETER).of(major, pitch, engagement);
     }
 
     private static Worked left(ScrewThread thread, boolean cut, Given drill) {
@@ -159,7 +143,7 @@ final class TapDrillFigure {
         if (thread.series().profile() != ThreadProfile.SIXTY_DEGREES) {
             return BRITISH_ENGAGEMENT.of(major, pitch, drill, full(thread));
         }
-        return (cut ? TapDrill.ENGAGEMENT : FORMING_ENGAGEMENT).of(major, pitch, drill);
+        return (cut ? TapDrill.ENGAGEMENT : FormingDrill.ENGAGEMENT).of(major, pitch, drill);
     }
 
     private static Given full(ScrewThread thread) {

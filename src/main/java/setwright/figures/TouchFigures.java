@@ -6,6 +6,7 @@ import static setwright.figures.Input.measure;
 
 import java.util.List;
 import java.util.Locale;
+import setwright.location.BoringHead;
 import setwright.location.Place;
 import setwright.location.layout.EdgeFind;
 import setwright.location.layout.SpotDepth;
@@ -20,7 +21,7 @@ final class TouchFigures {
     private TouchFigures() {}
 
     static List<Figure> all() {
-        return List.of(touchOff(), middle(), spotDepth(), circle());
+        return List.of(touchOff(), middle(), spotDepth(), circle(), boringHead());
     }
 
     private static Figure touchOff() {
@@ -109,6 +110,30 @@ final class TouchFigures {
                             SpotDepth.DEPTH.of(
                                     asked.value("chamfer-diameter"), asked.value("tip-diameter"), asked.value("angle")),
                             Unit.MM));
+                });
+    }
+
+    private static Figure boringHead() {
+        return new Figure(
+                "boring-head",
+                "With divisions of {division} that read the {reads} a bore of {from} becomes {to} by",
+                List.of(
+                        measure("from", Measure.LENGTH),
+                        measure("to", Measure.LENGTH),
+                        measure("division", Measure.LENGTH),
+                        choice("reads", "diameter", "radius")),
+                List.of("divisions"),
+                asked -> {
+                    boolean diameter = asked.is("reads", "diameter");
+                    return Answered.of(Answer.of(
+                                    "divisions",
+                                    (diameter ? BoringHead.BY_DIAMETER : BoringHead.BY_RADIUS)
+                                            .of(asked.value("to"), asked.value("from"), asked.value("division")),
+                                    Unit.NONE))
+                            .noting(
+                                    diameter
+                                            ? "the dial reads the diameter: a head that reads the radius takes half"
+                                            : "the dial reads the radius: a head that reads the diameter takes twice");
                 });
     }
 
