@@ -29,14 +29,26 @@ record Chords(View view, double at) {
                 round(
                         ((UprightCone) solid).axis(),
                         ((UprightCone) solid).profile().radiusAt(z));
+            case TURNED, POLYHEDRON -> of(solid.core(z, z));
             case UNION -> Spans.NONE;
         };
     }
 
-    /** True where the chord of a solid bends with height: a cone that is not cut through its axis. */
+    /** True where the chord of a solid bends with height: what lies, and a cone that is not cut through its axis. */
     boolean bends(Single solid) {
-        return solid.kind() == setwright.geometry.Solid.Kind.UPRIGHT_CONE
-                && Math.abs(away(((UprightCone) solid).axis()) - at) > 1e-6;
+        return switch (solid.kind()) {
+            case PRISM, UPRIGHT_CYLINDER, UNION -> false;
+            case TURNED, POLYHEDRON -> true;
+            case UPRIGHT_CONE -> Math.abs(away(((UprightCone) solid).axis()) - at) > 1e-6;
+        };
+    }
+
+    /** True for what is round about an upright axis. */
+    static boolean standsRound(Single solid) {
+        return switch (solid.kind()) {
+            case UPRIGHT_CYLINDER, UPRIGHT_CONE -> true;
+            case PRISM, TURNED, POLYHEDRON, UNION -> false;
+        };
     }
 
     /** How far the axis of a round solid lies beyond the plane; negative: on the side of the eye. */

@@ -11,7 +11,7 @@ final class Fills {
             case TABLE -> Fill.TABLE;
             case VISE_BODY, VISE_BED, VISE_SCREW, VISE_HANDLE -> Fill.VISE;
             case SOLID_JAW, MOVING_JAW -> Fill.JAW;
-            case PARALLEL, PACKING -> Fill.PARALLEL;
+            case PARALLEL, PACKING, BOARD -> Fill.PARALLEL;
             case STRAP, STUD, STUD_NUT, STEP_BLOCK, STOP, ANGLE_PLATE, FIXTURE -> Fill.OTHER_FIXTURE;
             case PART -> Fill.PART;
             case CUTTER -> Fill.CUTTER;

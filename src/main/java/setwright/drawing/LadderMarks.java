@@ -3,10 +3,12 @@ package setwright.drawing;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import setwright.geometry.Point3;
 import setwright.geometry.Role;
 import setwright.geometry.ToolStack;
 import setwright.geometry.plane.PlanBox;
+import setwright.plan.room.OperationRoom;
 import setwright.plan.room.SetUpRoom;
 import setwright.reach.Level;
 
@@ -14,6 +16,9 @@ import setwright.reach.Level;
 final class LadderMarks {
     /** The ladder stands so far to the left of the view, mm. */
     private static final double ASIDE = 10;
+
+    /** The quill counts as in where it is out less than this, mm. */
+    private static final double LEAST_QUILL = 0.5;
 
     private final Scene scene;
     private final Frame frame;
@@ -47,9 +52,17 @@ final class LadderMarks {
     }
 
     private List<Double> breaks() {
-        return frame.table().left().stream()
+        List<Double> at = new ArrayList<>(frame.table().left().stream()
                 .map(span -> frame.table().of((span.low() + span.high()) / 2))
-                .toList();
+                .toList());
+        scene.tool().ifPresent(wound -> {
+            double nose = wound.on().tool().heightOf(Role.SPINDLE_NOSE);
+            if (Double.isFinite(nose) && quillIn(wound, nose).isPresent()) {
+                ToolFrame tool = Frame.tool(scene, View.FRONT, frame.table(), wound);
+                at.add((tool.y(wound.point(), nose) + top(wound)) / 2);
+            }
+        });
+        return at;
     }
 
     private Mark.Rung still(Level level) {
@@ -76,8 +89,26 @@ final class LadderMarks {
         double nose = stack.heightOf(Role.SPINDLE_NOSE);
         if (Double.isFinite(nose)) {
             rungs.add(rung(wound, tool, new Part("spindle nose", nose, radius(stack, Role.SPINDLE_NOSE))));
+            quillIn(wound, nose).ifPresent(rungs::add);
         }
         return rungs;
+    }
+
+    /** Where the nose stands with the quill drawn in, which is what the knee is set to; over a break of the ladder. */
+    private Optional<Mark.Rung> quillIn(Scene.Wound wound, double nose) {
+        Optional<Double> knee = wound.room().map(OperationRoom::kneeHeight);
+        return knee.filter(height -> height - (wound.point().z() + nose) > LEAST_QUILL)
+                .map(height -> new Mark.Rung(
+                        "quill in",
+                        figure(height),
+                        top(wound),
+                        View.FRONT.across(wound.point()) - radius(wound.on().tool(), Role.QUILL),
+                        false));
+    }
+
+    private double top(Scene.Wound wound) {
+        ToolFrame tool = Frame.tool(scene, View.FRONT, frame.table(), wound);
+        return tool.y(wound.point(), ToolFrame.top(wound.on().tool()));
     }
 
     private static double radius(ToolStack stack, Role role) {

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Set;
 import setwright.geometry.Profile;
 import setwright.geometry.Single;
-import setwright.geometry.Solid;
 import setwright.geometry.Stock;
 import setwright.geometry.plane.Outline;
 import setwright.geometry.plane.Point2;
@@ -93,7 +92,7 @@ final class PartMarks {
         Set<List<Point2>> dashes = new LinkedHashSet<>();
         Set<List<Point2>> centres = new LinkedHashSet<>();
         for (Single cut : stock.cuts()) {
-            if (cut.kind() == Solid.Kind.PRISM) {
+            if (!Chords.standsRound(cut)) {
                 continue;
             }
             Profile profile = Chords.profile(cut);

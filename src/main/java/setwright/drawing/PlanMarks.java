@@ -11,7 +11,6 @@ import setwright.geometry.Prism;
 import setwright.geometry.Role;
 import setwright.geometry.Side;
 import setwright.geometry.Single;
-import setwright.geometry.Solid;
 import setwright.geometry.Stock;
 import setwright.geometry.UprightCylinder;
 import setwright.geometry.plane.Edge;
@@ -168,7 +167,7 @@ final class PlanMarks {
         milled(before);
         Set<Point2> centres = new LinkedHashSet<>();
         for (Single cut : before.cuts()) {
-            if (cut.kind() == Solid.Kind.PRISM || cut.zHigh() < before.top() - SAME) {
+            if (!Chords.standsRound(cut) || cut.zHigh() < before.top() - SAME) {
                 continue;
             }
             double radius = Chords.profile(cut).radiusAt(before.top());
@@ -206,7 +205,7 @@ final class PlanMarks {
     /** Rims of what was milled into the top. */
     private void milled(Stock stock) {
         List<Prism> layers = stock.layers();
-        boolean milled = stock.cuts().stream().anyMatch(cut -> cut.kind() == Solid.Kind.PRISM);
+        boolean milled = stock.cuts().stream().anyMatch(cut -> !Chords.standsRound(cut));
         if (!milled || layers.isEmpty()) {
             return;
         }

@@ -51,7 +51,9 @@ record StockSection(List<List<Point2>> areas, List<List<Point2>> outline, List<L
         double high = stock.blank().zHigh();
         levels.add(low);
         levels.add(high);
-        for (Single cut : stock.cuts()) {
+        List<Single> all = new ArrayList<>(stock.cuts());
+        all.add(stock.blank());
+        for (Single cut : all) {
             int steps = chords.bends(cut) ? STEPS : 1;
             for (int i = 0; i <= steps; i++) {
                 double z = cut.zLow() + i * (cut.zHigh() - cut.zLow()) / steps;

@@ -15,6 +15,9 @@ import setwright.geometry.plane.Point2;
 
 /** Puts a drawing on an area so that it fits; letters, line widths and hatching keep their size in px. */
 public final class DrawingPainter {
+    /** By which a detail is called, as ISO 128 does it. */
+    private static final String LETTER = "A";
+
     private final Graphics2D g;
     private final Drawing drawing;
     private final Rectangle2D area;
@@ -102,10 +105,21 @@ public final class DrawingPainter {
         g.setStroke(new BasicStroke(0.85f));
         g.draw(small);
         g.draw(large);
-        g.draw(between(small.getBounds2D(), large.getBounds2D()));
         letters.room().take(large.getBounds2D());
         Point2D below = fit.px(detail.at().minus(new Point2(0, detail.radius() * detail.times())));
-        letters.text(new Mark.Text(detail.at(), Mark.Anchor.BELOW, Mark.Lettering.SMALL, detail.text()), below);
+        String text = leads(small.getBounds2D(), large.getBounds2D()) ? detail.text() : LETTER + ": " + detail.text();
+        letters.text(new Mark.Text(detail.at(), Mark.Anchor.BELOW, Mark.Lettering.SMALL, text), below);
+    }
+
+    /** A short leader from circle to circle; a long one would lie across the views, so that a letter stands for it. */
+    private boolean leads(Rectangle2D small, Rectangle2D large) {
+        Line2D leader = between(small, large);
+        if (leader.getP1().distance(leader.getP2()) < large.getWidth()) {
+            g.draw(leader);
+            return true;
+        }
+        letters.beside(LETTER, new Point2D.Double(small.getCenterX(), small.getCenterY()));
+        return false;
     }
 
     /** The line from the edge of one circle to the edge of the other. */

@@ -64,7 +64,7 @@ final class LetterPainter {
             case ABOVE -> at.getY() - height - PAD;
             case BELOW -> at.getY() + PAD;
         };
-        Rectangle2D place = new Rectangle2D.Double(left, top, width, height);
+        Rectangle2D place = room.within(new Rectangle2D.Double(left, top, width, height));
         room.take(place);
         write(text.text(), text.lettering(), place, colours.pencil());
     }
@@ -78,6 +78,14 @@ final class LetterPainter {
         room.take(place);
         paper(place);
         write(text, Mark.Lettering.PLAIN, place, colours.ink());
+    }
+
+    /** A letter where there is room beside a place. */
+    void beside(String letter, Point2D at) {
+        double width = letters.width(letter, Mark.Lettering.PLAIN);
+        double height = letters.height(Mark.Lettering.PLAIN);
+        Rectangle2D place = room.near(at, width, height);
+        write(letter, Mark.Lettering.PLAIN, place, colours.ink());
     }
 
     /** Words where there is room, with a leader to what they are about. */

@@ -29,6 +29,16 @@ final class Room {
         return List.copyOf(words);
     }
 
+    /** Words that would be cut off at an edge, moved in; those that lie wholly beyond it stay there. */
+    Rectangle2D within(Rectangle2D place) {
+        if (!area.intersects(place)) {
+            return place;
+        }
+        double left = Math.max(area.getMinX(), Math.min(place.getX(), area.getMaxX() - place.getWidth()));
+        double top = Math.max(area.getMinY(), Math.min(place.getY(), area.getMaxY() - place.getHeight()));
+        return new Rectangle2D.Double(left, top, place.getWidth(), place.getHeight());
+    }
+
     /** Words stand here. */
     void take(Rectangle2D place) {
         words.add(place);

@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 import setwright.geometry.Nearest;
 import setwright.plan.Plan;
 import setwright.plan.cut.OperationCut;
+import setwright.plan.cut.SurfaceLeft;
 import setwright.plan.hold.OperationHold;
 import setwright.plan.place.FeatureBudget;
 import setwright.plan.room.OperationRoom;
@@ -53,7 +54,18 @@ final class PrintedFigures {
         value(at, cut.deflection());
         band(at, "deflection", cut.deflectionBand());
         value(at, cut.leaves());
+        cut.surfaces().forEach(left -> left(at, left));
+        cut.work().forEach(gives -> {
+            value(at, gives.worked());
+            band(at, gives.worked().name(), gives.band());
+        });
         cut.limits().forEach(limit -> line(at, limit.name().words(), printing.factor(limit.used())));
+    }
+
+    private void left(String at, SurfaceLeft left) {
+        String what = "left on the " + left.surface().words();
+        figure(at, what, Unit.MM, left.inside());
+        band(at, what, left.band());
     }
 
     private void hold(OperationHold hold) {
@@ -83,11 +95,13 @@ final class PrintedFigures {
         figure(at, "highest knee", Unit.MM, room.kneeHigh());
         figure(at, "lowest nose", Unit.MM, room.noseLowest());
         value(at, room.quillUsed());
-        figure(
-                at,
-                "room to change " + room.change().where(),
-                Unit.MM,
-                room.change().room());
+        if (!room.change().stays()) {
+            figure(
+                    at,
+                    "room to change " + room.change().where(),
+                    Unit.MM,
+                    room.change().room());
+        }
     }
 
     private void budget(FeatureBudget budget) {

@@ -36,6 +36,10 @@ final class HoldingPairs {
             case TABLE -> pairs.add(new Block.Pair("held", words().table((DrawnTable) setUp.holding())));
             case DEVICE -> pairs.add(new Block.Pair("held", words().device((DrawnDevice) setUp.holding())));
         }
+        String cover = words().cover();
+        if (!cover.isEmpty()) {
+            pairs.add(new Block.Pair("on the table", cover));
+        }
         words().straps().forEach(strap -> pairs.add(new Block.Pair(strap.name(), words().strap(strap))));
         Tilt tilt = setUp.tilt();
         if (tilt != null) {
@@ -63,10 +67,10 @@ final class HoldingPairs {
                 "held in",
                 vise.map(Vise::name).orElse("no vise of the shop") + ", jaws "
                         + Shown.word(holding.seat().value()) + ", solid jaw to the column"));
-        String jaws = holding.jaws();
-        if (jaws != null) {
-            pairs.add(new Block.Pair("jaws", words().row(jaws)));
+        if (holding.otherJaws()) {
+            pairs.add(new Block.Pair("jaws", words().row(holding.jaws().value())));
         }
+        new JawWords(holding).said().forEach(said -> pairs.add(new Block.Pair("at the jaws", said)));
         int parts = holding.parts().value();
         if (parts > 1) {
             pairs.add(new Block.Pair("parts", parts + " side by side along the jaws"));
@@ -85,7 +89,7 @@ final class HoldingPairs {
 
     private String on(DrawnVise holding) {
         if (!holding.onParallels()) {
-            return "the vise bed";
+            return new JawWords(holding).seat(plan().rows()).substring("on ".length());
         }
         String set = plan().rows()
                 .parallels(holding.parallels().value())

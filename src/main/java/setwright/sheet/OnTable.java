@@ -1,17 +1,23 @@
 package setwright.sheet;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import setwright.job.DrawnDevice;
+import setwright.job.DrawnHolding;
 import setwright.job.DrawnSetUp;
+import setwright.job.DrawnStrap;
 import setwright.job.DrawnTable;
 import setwright.job.HoldingEdits;
+import setwright.job.Strapping;
+import setwright.job.ViseHolding;
 import setwright.plan.Plan;
 import setwright.plan.part.Heights;
 import setwright.plan.part.SetUpStage;
 import setwright.plan.part.StrapGear;
 import setwright.plan.part.StrapPlace;
+import setwright.plan.part.TableCover;
 import setwright.plan.part.TableSlots;
 import setwright.quantity.Measure;
 import setwright.quantity.Printing;
@@ -33,6 +39,9 @@ public record OnTable(Plan plan, DrawnSetUp setUp, Printing printing) {
                 "on the table, packed up "
                         + length(holding.packingHeight().value().inside()) + " on "
                         + row(holding.packing().value());
+            case JACKS ->
+                "on " + row(holding.packing().value()) + " set to "
+                        + length(holding.packingHeight().value().inside()) + " over the table";
             case T_SLOT -> "in " + slot(holding.y().value().inside()) + ", on its two edges" + sunk();
         };
     }
@@ -59,19 +68,7 @@ public record OnTable(Plan plan, DrawnSetUp setUp, Printing printing) {
 
     /** The device: {@code on the rotary table (Rotary table 6 in, 90 to 1), set to 30 deg}. */
     public String device(DrawnDevice holding) {
-        String where = switch (holding.on()) {
-            case V_BLOCKS -> "in a pair of V-blocks";
-            case ANGLE_PLATE -> "against the angle plate";
-            case FIXTURE_PLATE -> "on the fixture plate";
-            case SET_UP_BLOCKS -> "on a pair of blocks";
-            case COLLET_BLOCK -> "in the collet block, which is in the vise";
-            case ROTARY_TABLE -> "on the rotary table";
-            case DIVIDING_HEAD -> "in the dividing head";
-            case MAGNETIC_CHUCK -> "on the magnetic chuck";
-        };
-        String angle =
-                holding.angle() == null ? "" : ", set to " + holding.angle().text();
-        return where + " (" + row(holding.device().value()) + ")" + angle;
+        return new DeviceWords(plan, holding).text();
     }
 
     public String row(String id) {
@@ -91,8 +88,18 @@ public record OnTable(Plan plan, DrawnSetUp setUp, Printing printing) {
 
     /** {@code 2 straps}. */
     public String count() {
-        int count = HoldingEdits.straps(setUp.holding()).size();
-        return count == 0 ? "no strap" : count == 1 ? "1 strap" : count + " straps";
+        List<DrawnStrap> all = HoldingEdits.straps(setUp.holding());
+        if (all.isEmpty()) {
+            return "no strap";
+        }
+        List<String> counts = new ArrayList<>();
+        for (Strapping.By by : Strapping.By.values()) {
+            long count = all.stream().filter(one -> one.by().value() == by).count();
+            if (count > 0) {
+                counts.add(count + " " + Shown.word(by) + (count == 1 ? "" : "s"));
+            }
+        }
+        return String.join(" and ", counts);
     }
 
     /** Where its pad presses: {@code 18 mm from the left end, 40 mm from the front}. */
@@ -142,13 +149,50 @@ public record OnTable(Plan plan, DrawnSetUp setUp, Printing printing) {
         return printing.of(Measure.TORQUE, strap.drawn().torque().value().inside());
     }
 
-    /** All of a strap in one sentence without its name. */
+    /** All of a strap, an edge clamp or a bolt in one sentence without its name. */
     public String strap(StrapPlace strap) {
-        return strap.strap().name() + ", pad " + pad(strap) + ", lying " + toward(strap) + "; " + stud(strap) + " "
-                + length(strap.drawn().padToStud().value().inside()) + " from the pad, heel "
-                + length(strap.drawn().studToHeel().value().inside()) + " behind it on "
-                + length(strap.heelHeight() - strap.foot()) + " of step block, " + heel(strap) + "; nut to "
-                + torque(strap);
+        return switch (strap.by()) {
+            case STRAP ->
+                name(strap) + ", pad " + pad(strap) + ", lying " + toward(strap) + "; " + stud(strap) + " "
+                        + length(strap.drawn().padToStud().value().inside()) + " from the pad, heel "
+                        + length(strap.drawn().studToHeel().value().inside()) + " behind it on "
+                        + length(strap.heelHeight() - strap.foot()) + " of step block, " + heel(strap) + "; nut to "
+                        + torque(strap) + under(strap);
+            case EDGE_CLAMP ->
+                name(strap) + ", against the edge " + pad(strap) + ", lying " + toward(strap) + ", its top "
+                        + length(strap.studTop() - strap.foot()) + " over what it stands on; screw to "
+                        + torque(strap) + under(strap);
+            case BOLT ->
+                stud(strap) + " through the hole " + pad(strap) + "; nut on a washer, to " + torque(strap)
+                        + under(strap);
+        };
+    }
+
+    /** What a large part on the table hides, where it hangs over, what it weighs; empty for one that does neither. */
+    public String cover() {
+        if (setUp.holding().kind() != DrawnHolding.Kind.TABLE) {
+            return "";
+        }
+        return plan.part()
+                .setUp(setUp.id())
+                .map(stage -> new CoverWords(TableCover.of(stage, plan.rows()), printing).text())
+                .orElse("");
+    }
+
+    private static String name(StrapPlace strap) {
+        return strap.row().map(ShopRow::name).orElse("");
+    }
+
+    private String under(StrapPlace strap) {
+        String washer = strap.drawn().washer().value().equals(ViseHolding.NONE)
+                ? ""
+                : ", on " + row(strap.drawn().washer().value());
+        return washer
+                + switch (strap.drawn().pad().value()) {
+                    case BARE -> "";
+                    case PAPER -> "; paper under the pad";
+                    case BRASS -> "; brass under the pad";
+                };
     }
 
     public String length(double mm) {

@@ -10,7 +10,10 @@ import setwright.job.Drawn;
 import setwright.job.DrawnOperation;
 import setwright.job.Operation;
 import setwright.plan.cut.OperationCut;
+import setwright.plan.cut.SurfaceLeft;
 import setwright.plan.room.OperationRoom;
+import setwright.quantity.Band;
+import setwright.quantity.Measure;
 
 /** One operation on the sheet. */
 final class OperationEntry {
@@ -28,7 +31,10 @@ final class OperationEntry {
                 + operation.stickOut().value().text() + " out");
         lines.add(shown.speed(operation.speed().value().inside()) + ", " + shown.feed(operation) + ", "
                 + coolant(operation.coolant().value()));
-        shown.plan().cut().operation(operation.id()).ifPresent(cut -> lines.add(cut(cut)));
+        shown.plan().cut().operation(operation.id()).ifPresent(cut -> {
+            lines.add(cut(cut));
+            cut.surfaces().forEach(left -> lines.add(left(left)));
+        });
         HoleWords.of(shown, operation).ifPresent(words -> lines.addAll(words.lines()));
         shown.plan().room().operation(operation.id()).ifPresent(room -> lines.addAll(room(room)));
         if (!operation.reason().isEmpty()) {
@@ -65,6 +71,19 @@ final class OperationEntry {
                 : shown.length(cut.depth()) + " deep x " + shown.length(cut.width()) + " wide, "
                         + (cut.passes() == 1 ? "1 pass" : cut.passes() + " passes") + ", "
                         + Shown.word(operation.direction().value());
+    }
+
+    /** Most readers want to know which way, and how sure it is. */
+    private String left(SurfaceLeft left) {
+        boolean on = left.inside() >= 0;
+        double size = Math.abs(left.inside());
+        Band band = left.band();
+        return "about " + shown.printing().band(Measure.SMALL_LENGTH, size, size)
+                + (on ? " stays on the " : " is taken too much from the ")
+                + left.surface().words() + " ("
+                + shown.printing()
+                        .band(Measure.SMALL_LENGTH, on ? band.low() : -band.high(), on ? band.high() : -band.low())
+                + ")";
     }
 
     private List<String> room(OperationRoom room) {

@@ -107,12 +107,20 @@ final class OperationSteps {
     }
 
     private String change() {
-        return room().map(found -> found.change().works()
-                        ? "room to change it " + found.change().where()
+        return room().filter(found -> !found.change().stays())
+                .map(found -> found.change().works()
+                        ? where(found.change())
                         : "no place to change it: "
                                 + shown.length(found.change().room()) + " free, "
                                 + shown.length(found.change().needed()) + " needed")
                 .orElse("");
+    }
+
+    /** Where it comes out, and what the way back there wants. */
+    private String where(OperationRoom.ChangeRoom change) {
+        return change.lost().place() > 0
+                ? "change it " + change.where() + "; come back to the reading from the same side"
+                : "room to change it " + change.where();
     }
 
     private Optional<OperationRoom> room() {

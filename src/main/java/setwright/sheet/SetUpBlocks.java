@@ -53,7 +53,8 @@ final class SetUpBlocks {
         }
         blocks.add(new Block.Table(List.of(Block.Column.words("level"), Block.Column.figures("height")), rows));
         blocks.add(Block.Words.of("Z is touched off " + times(room.touchOffs()) + "; the knee stands at "
-                + room.kneeHeights().size() + (room.kneeHeights().size() == 1 ? " height." : " heights.")));
+                + room.kneeHeights().size() + (room.kneeHeights().size() == 1 ? " height" : " heights")
+                + (room.movedZeros() == 0 ? "." : "; its zero moves by the dial " + times(room.movedZeros()) + ".")));
     }
 
     private static String times(int count) {
@@ -67,12 +68,18 @@ final class SetUpBlocks {
         }
         Positions positions = new Positions(shown, setUp, stage.heights());
         blocks.add(new Block.Heading("Places of the holes"));
+        ZeroWords zero = new ZeroWords(setUp.datum(), shown.plan().rows().machine());
         blocks.add(Block.Words.of(positions.from() + ". " + positions.reading()));
+        blocks.add(Block.Words.of("To find it: " + zero.find() + "."));
+        if (!zero.dials().isEmpty()) {
+            blocks.add(Block.Words.of("Dials: " + zero.dials() + "."));
+        }
         List<List<String>> rows = new ArrayList<>();
         for (Point2 place : numbers.places()) {
             rows.add(List.of(Integer.toString(numbers.at(place)), positions.x(place), positions.y(place)));
         }
         blocks.add(new Block.Table(
                 List.of(Block.Column.figures("hole"), Block.Column.figures("X"), Block.Column.figures("Y")), rows));
+        new CircleWords(shown, setUp, stage, positions).lines().forEach(line -> blocks.add(Block.Words.of(line)));
     }
 }

@@ -7,6 +7,7 @@ import setwright.job.DrawnOperation;
 import setwright.job.DrawnSetUp;
 import setwright.job.DrawnVise;
 import setwright.job.Tilt;
+import setwright.job.ViseHolding;
 import setwright.plan.Plan;
 import setwright.plan.hold.OperationHold;
 
@@ -108,6 +109,7 @@ final class SetUpSteps {
                             .written());
         }
         packing(holding);
+        steps.addAll(new JawSteps(writer, shown).all(holding));
         steps.add(writer.step(
                         "load",
                         Step.Kind.HOLD,
@@ -115,7 +117,10 @@ final class SetUpSteps {
                                 + Shown.word(setUp.up().value()) + " side up, stop corner to the stop. Close "
                                 + Shown.word(holding.grip().value()) + ".")
                 .doing(gang(holding) + "tap it down, try the parallels, tighten, try them again")
-                .checking(holding.onParallels() ? "neither parallel slides" : "it sits on the bed all over")
+                .checking(
+                        holding.onParallels()
+                                ? "neither parallel slides"
+                                : "it sits " + new JawWords(holding).seat(plan().rows()) + " all over")
                 .biting(grip())
                 .written());
         steps.add(writer.step("handle", Step.Kind.HOLD, "Vise handle off. Table stops set clear.")
@@ -129,7 +134,12 @@ final class SetUpSteps {
     }
 
     private static String gang(DrawnVise holding) {
-        return holding.parts().value() > 1 ? "measure each across first, a strip of card over the low ones; " : "";
+        boolean strip = holding.between().value() == ViseHolding.Between.SOFT_STRIP;
+        return holding.parts().value() < 2
+                ? ""
+                : strip
+                        ? "measure each across first; "
+                        : "measure each across first, a strip of card over the low ones; ";
     }
 
     private void packing(DrawnVise holding) {
@@ -168,12 +178,22 @@ final class SetUpSteps {
                                 "zero",
                                 Step.Kind.ZERO,
                                 "Zero: " + new Positions(shown, setUp, stage.heights()).from() + ".")
-                        .doing("set both axes to nought there, half the edge finder's tip counted in")
-                        .checking("found twice, the same both times")
+                        .doing(zeroWords().find())
+                        .checking(zeroWords().check())
                         .holding()
                         .written()));
+        if (!zeroWords().dials().isEmpty()) {
+            steps.add(writer.step("dials", Step.Kind.ZERO, "Dials at nought, turns counted from here.")
+                    .doing(zeroWords().dials())
+                    .checking("handle locks and table stops as they were when zero was found")
+                    .written());
+        }
         steps.add(writer.step("finder-out", Step.Kind.ZERO, "Edge finder or indicator out before the speed goes up.")
                 .written());
+    }
+
+    private ZeroWords zeroWords() {
+        return new ZeroWords(setUp.datum(), plan().rows().machine());
     }
 
     private void after() {

@@ -6,8 +6,10 @@ import java.util.stream.Collectors;
 import setwright.job.DrawnOperation;
 import setwright.job.Feature;
 import setwright.job.InWords;
+import setwright.job.Operation;
 import setwright.plan.Plan;
 import setwright.plan.cut.OperationCut;
+import setwright.plan.room.OperationRoom;
 import setwright.quantity.Measure;
 import setwright.quantity.Printing;
 import setwright.quantity.UnitSystem;
@@ -68,6 +70,9 @@ record Shown(Plan plan, Printing printing) {
 
     /** The feed as hand or machine gives it. */
     String feed(DrawnOperation operation) {
+        if (operation.kind() == Operation.Kind.SCRIBE) {
+            return "spindle locked, each line drawn by hand";
+        }
         Optional<OperationCut> cut = plan.cut().operation(operation.id());
         if (cut.isEmpty()) {
             return "feed not worked out";
@@ -75,14 +80,24 @@ record Shown(Plan plan, Printing printing) {
         String perTurn =
                 printing.of(Measure.FEED_PER_REV, cut.get().feedPerEdge().inside());
         return switch (operation.method().value()) {
-            case TABLE_FEED -> tableFeed(cut.get());
+            case TABLE_FEED, WOUND_DOWN -> tableFeed(cut.get());
             case QUILL_LEVER -> "by the quill lever, aim at " + perTurn;
+            case QUILL_IN_BITES -> "by the quill lever, aim at " + perTurn + bites(operation);
             case QUILL_POWER -> perTurn + " by the quill's power feed";
             case TAP_BY_HAND_GUIDED -> "turned by hand, guided from the spindle";
             case TAP_UNDER_POWER -> "under power, the quill follows the thread";
             case TAP_WITH_HEAD -> "with the tapping head, which reverses by itself";
             case TAP_ON_BENCH -> "finished by hand on the bench";
         };
+    }
+
+    private String bites(DrawnOperation operation) {
+        return plan.room()
+                .operation(operation.id())
+                .map(OperationRoom::kneeUp)
+                .filter(up -> up > 0)
+                .map(up -> "; quill back, knee up " + length(up) + ", lock, and on")
+                .orElse("");
     }
 
     private String tableFeed(OperationCut cut) {

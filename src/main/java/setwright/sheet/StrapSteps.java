@@ -3,7 +3,6 @@ package setwright.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import setwright.job.DeviceHolding;
 import setwright.job.DrawnDevice;
 import setwright.job.DrawnSetUp;
 import setwright.job.DrawnTable;
@@ -59,6 +58,7 @@ final class StrapSteps {
     private static String loading(DrawnTable holding) {
         return switch (holding.seat().value()) {
             case T_SLOT -> "edges of the slot deburred, shaft tapped down along it; clock its crown end to end";
+            case JACKS -> "jacks run up until the scribed lines read level from the table, then locked";
             case TABLE, PACKING -> "against the stops where there are any; clock the back edge along X";
         };
     }
@@ -67,56 +67,13 @@ final class StrapSteps {
         return switch (holding.seat().value()) {
             case T_SLOT -> "bears on both edges over its whole length; crown level";
             case TABLE -> "no paper strip pulls out at any corner";
+            case JACKS -> "every jack bears; scribed lines within a line's width at both ends and both sides";
             case PACKING -> "no piece of packing slides by hand";
         };
     }
 
     private void onDevice(DrawnDevice holding) {
-        steps.add(writer.step(
-                        "bolt",
-                        Step.Kind.HOLD,
-                        "Bolt " + words.row(holding.device().value()) + " to the table, keys in the slot.")
-                .doing(clocked(holding.on()))
-                .checking("nuts tight, clocked again after tightening")
-                .written());
-        if (holding.on() == DeviceHolding.On.ROTARY_TABLE || holding.on() == DeviceHolding.On.DIVIDING_HEAD) {
-            steps.add(writer.step(
-                            "index",
-                            Step.Kind.HOLD,
-                            "Dial to nought, every division come to from one side. Lock it before each cut,"
-                                    + " free it before each turn.")
-                    .checking("locked; the handle's spring plunger home in its hole")
-                    .holding()
-                    .written());
-        }
-        String where = Words.atMost(Step.WORDS / 2, words.device(holding));
-        steps.add(writer.step("load", Step.Kind.HOLD, "Part " + where + ", " + up() + ".")
-                .doing(taken(holding.on()))
-                .checking("it sits all over, and does not rock")
-                .biting(grip())
-                .written());
-    }
-
-    private static String clocked(DeviceHolding.On on) {
-        return switch (on) {
-            case ROTARY_TABLE -> "indicator in the spindle, swept in its bore: X and Y of its middle";
-            case DIVIDING_HEAD -> "test bar in the head, clocked level and along X";
-            case ANGLE_PLATE -> "clock its face along X and upright";
-            case V_BLOCKS -> "a true bar in both, clocked along X and level";
-            case FIXTURE_PLATE, MAGNETIC_CHUCK, SET_UP_BLOCKS, COLLET_BLOCK -> "clock its edge along X";
-        };
-    }
-
-    private static String taken(DeviceHolding.On on) {
-        return switch (on) {
-            case ROTARY_TABLE -> "middle of the part over the middle of the table, clocked as it is turned";
-            case DIVIDING_HEAD -> "chuck tight, bar clocked at the chuck and at its far end";
-            case V_BLOCKS -> "laid in both vees, turned by hand once, then strapped";
-            case ANGLE_PLATE -> "face and part clean, clamps nipped, tapped down, clamps tight";
-            case MAGNETIC_CHUCK -> "face wiped with the hand, part down, magnet on; stops against the cut";
-            case COLLET_BLOCK -> "collet tight, block against the solid jaw";
-            case FIXTURE_PLATE, SET_UP_BLOCKS -> "against the stops, tapped down";
-        };
+        steps.addAll(new DeviceSteps(holding, words, writer).steps(up(), grip()));
     }
 
     private String up() {
@@ -126,15 +83,10 @@ final class StrapSteps {
     private void straps() {
         List<StrapPlace> all = words.straps();
         for (StrapPlace strap : all) {
-            steps.add(writer.step(
-                            strap.drawn().id(),
-                            Step.Kind.HOLD,
-                            "T-nut and stud " + words.studLength(strap) + " in the slot for the " + strap.name()
-                                    + ": pad " + words.pad(strap) + ", heel " + words.heel(strap) + ".")
-                    .doing("stud "
-                            + words.length(strap.drawn().padToStud().value().inside())
-                            + " from the pad; strap level or its heel slightly high")
-                    .checking("stud not through the T-nut; the part bears under the pad")
+            steps.add(writer.step(strap.drawn().id(), Step.Kind.HOLD, put(strap))
+                    .doing(doing(strap))
+                    .checking(
+                            "stud not through the T-nut; a strip of paper under the part is tight under the pad, else shim")
                     .written());
         }
         if (!all.isEmpty()) {
@@ -149,6 +101,30 @@ final class StrapSteps {
                     .biting(grip())
                     .written());
         }
+    }
+
+    private String put(StrapPlace strap) {
+        String stud = "T-nut and stud " + words.studLength(strap) + " in the slot for the " + strap.name() + ": ";
+        return switch (strap.by()) {
+            case STRAP -> stud + "pad " + words.pad(strap) + ", heel " + words.heel(strap) + ".";
+            case EDGE_CLAMP -> "T-nut in the slot for the " + strap.name() + ", " + words.pad(strap) + ".";
+            case BOLT -> stud + "through the hole " + words.pad(strap) + ".";
+        };
+    }
+
+    private String doing(StrapPlace strap) {
+        String pad = switch (strap.drawn().pad().value()) {
+            case BARE -> "";
+            case PAPER -> "; paper under the pad";
+            case BRASS -> "; brass under the pad";
+        };
+        return switch (strap.by()) {
+            case STRAP ->
+                "stud " + words.length(strap.drawn().padToStud().value().inside())
+                        + " from the pad; strap level or its heel slightly high" + pad;
+            case EDGE_CLAMP -> "pushed home by hand, nipped in pairs across the part, then tight" + pad;
+            case BOLT -> "washer on a clean face; nothing but the stud in the hole" + pad;
+        };
     }
 
     private String grip() {

@@ -7,6 +7,8 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import setwright.cutting.Engagement;
 import setwright.geometry.plane.Point2;
+import setwright.quantity.Printing;
+import setwright.quantity.UnitSystem;
 import setwright.rigidity.stability.Mode;
 import setwright.rigidity.stability.ToothCut;
 import setwright.rigidity.stability.ZeroOrder;
@@ -14,6 +16,12 @@ import setwright.rigidity.stability.ZeroOrder.Lobe;
 
 class LobePlotTest {
     private static final double FAST = 200;
+
+    private static final Printing METRIC = new Printing(UnitSystem.METRIC);
+
+    private static Drawing plot(double speed, double depth) {
+        return LobePlot.of(lobes(), speed, depth, METRIC);
+    }
 
     private static List<Lobe> lobes() {
         Mode mode = Mode.ofHertz(600, 0.03, 5000);
@@ -23,7 +31,7 @@ class LobePlotTest {
 
     @Test
     void every_speed_has_a_place_on_the_border_and_none_lies_outside_the_plot() {
-        Drawing plot = LobePlot.of(lobes(), 2 * FAST, 0.2);
+        Drawing plot = plot(2 * FAST, 0.2);
 
         Mark.Line border = plot.all(Mark.Line.class).get(0);
         assertThat(border.role()).isEqualTo(LineRole.VISIBLE);
@@ -42,20 +50,20 @@ class LobePlotTest {
     }
 
     private static double above(Lobe lobe, double share) {
-        Drawing plot = LobePlot.of(lobes(), lobe.speed(), share * lobe.depth());
+        Drawing plot = plot(lobe.speed(), share * lobe.depth());
         Point2 set = plot.all(Mark.Round.class).get(0).centre();
         return set.y() - plot.all(Mark.Line.class).get(0).points().get(50).y();
     }
 
     @Test
     void axes_are_lettered_in_turns_and_millimetres() {
-        Drawing plot = LobePlot.of(lobes(), FAST, 0.2);
+        Drawing plot = plot(FAST, 0.2);
 
-        assertThat(plot.all(Mark.Text.class)).extracting(Mark.Text::text).contains("1910", "9549", "0.00");
+        assertThat(plot.all(Mark.Text.class)).extracting(Mark.Text::text).contains("1910", "9549", "0", "depth, mm");
     }
 
     @Test
     void without_lobes_there_is_no_plot() {
-        assertThat(LobePlot.of(List.of(), FAST, 1).isEmpty()).isTrue();
+        assertThat(LobePlot.of(List.of(), FAST, 1, METRIC).isEmpty()).isTrue();
     }
 }

@@ -85,6 +85,7 @@ final class TestShop {
                 null,
                 null,
                 null,
+                null,
                 kept("north wall, under the window"),
                 SOURCE);
     }

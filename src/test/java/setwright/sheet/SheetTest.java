@@ -120,6 +120,14 @@ class SheetTest {
         assertThat(TextSheet.text(one)).contains("Set-up s1");
     }
 
+    /** The reamed hole is the first of the sheet; it stands on the part's middle line. */
+    @Test
+    void the_sheet_says_how_zero_is_found_and_found_again() {
+        assertThat(sheet(PLAN).replaceAll("\\s+", " "))
+                .contains("To find it: ")
+                .contains("Zero lost: find it again as at first; once hole 1 is finished, sweep that: it stands at X ");
+    }
+
     @Test
     void the_kit_lists_every_thing_once_under_its_place() {
         Kit kit = Kit.of(PLAN);

@@ -94,7 +94,7 @@ class StepsTest {
     void without_parallels_none_are_asked_for() {
         assertThat(said(Steps.of(Samples.bottomed(), METRIC)))
                 .doesNotContain("against each jaw")
-                .contains("it sits on the bed all over");
+                .contains("it sits on the vise bed all over");
     }
 
     private static int first(Step.Kind kind) {

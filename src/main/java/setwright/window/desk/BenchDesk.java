@@ -10,10 +10,11 @@ import setwright.window.state.BenchQuestion;
 /** Bench figures, asked beside the job. */
 final class BenchDesk implements BenchActions {
     private final Desk desk;
-    private BenchQuestion question = BenchQuestion.CLOSED;
+    private BenchQuestion question;
 
-    BenchDesk(Desk desk) {
+    BenchDesk(Desk desk, List<String> recent) {
         this.desk = desk;
+        question = BenchQuestion.closed(recent);
     }
 
     BenchPage screen() {
@@ -30,8 +31,13 @@ final class BenchDesk implements BenchActions {
     }
 
     private void go(BenchQuestion next) {
+        boolean newest = !next.recent().equals(question.recent());
         question = next;
-        desk.refresh();
+        if (newest) {
+            desk.with(desk.settings().withFigures(next.recent()));
+        } else {
+            desk.refresh();
+        }
     }
 
     @Override

@@ -39,8 +39,10 @@ public final class Desk implements AutoCloseable {
     private final Background background;
     private final QuickDesk quick;
     private final RuleDesk rules;
+    private final RankingDesk ranking;
+    private final PlotDesk plots;
     private final EntryDesk entry = new EntryDesk(this);
-    private final BenchDesk bench = new BenchDesk(this);
+    private final BenchDesk bench;
     private final Clerk clerk;
     private final Foot foot = new Foot();
 
@@ -57,11 +59,14 @@ public final class Desk implements AutoCloseable {
         this.session = Session.on(start.opened.document(), Way.PLAN);
         this.shop = start.opened.shop();
         this.settings = start.settings;
+        this.bench = new BenchDesk(this, settings.figures());
         this.clock = start.clock;
         this.show = show;
         this.background = new Background(deliver, this::arrived);
         this.quick = new QuickDesk(this, deliver);
         this.rules = new RuleDesk(deliver, this::refresh);
+        this.ranking = new RankingDesk(this, deliver);
+        this.plots = new PlotDesk(deliver, this::refresh);
         this.clerk = new Clerk(deliver);
     }
 
@@ -83,7 +88,7 @@ public final class Desk implements AutoCloseable {
     }
 
     public boolean busy() {
-        return background.busy() || clerk.busy() || quick.busy() || rules.busy();
+        return background.busy() || clerk.busy() || quick.busy() || rules.busy() || ranking.busy() || plots.busy();
     }
 
     /** What was worked out, together with the job as it is now; empty before the first result. */
@@ -138,6 +143,10 @@ public final class Desk implements AutoCloseable {
 
     /** Leads back: from what had to be read; else the lines of the first five minutes are silenced for good. */
     public void back() {
+        if (plots.close()) {
+            refresh();
+            return;
+        }
         boolean read = notice.title().isEmpty();
         if (read && foot.teaches()) {
             settings = settings.withLessons(false);
@@ -183,6 +192,11 @@ public final class Desk implements AutoCloseable {
         with(settings.withLook(name));
     }
 
+    /** The next plot of the chosen line lies over the bench; after the last one the set-up is there again. */
+    public void nextPlot() {
+        plots.next(planned().map(Planned::plan), session.selection().line());
+    }
+
     public CardActions card() {
         return new CardDesk(this);
     }
@@ -205,6 +219,10 @@ public final class Desk implements AutoCloseable {
 
     public ReviewActions review() {
         return new ReviewDesk(this);
+    }
+
+    public RankingActions ranking() {
+        return ranking;
     }
 
     public QuickActions quick() {
@@ -239,7 +257,7 @@ public final class Desk implements AutoCloseable {
 
     /** Shows that the background takes its time; asked now and then while it is busy. */
     public void tick() {
-        if (clerk.tick()) {
+        if (clerk.tick() || ranking.busy()) {
             refresh();
         }
         background.tick();
@@ -258,6 +276,8 @@ public final class Desk implements AutoCloseable {
     void refresh() {
         foot.look(session, planned());
         rules.look(planned().map(Planned::plan), session.selection().line());
+        ranking.look(planned());
+        plots.look(planned().map(Planned::plan), session.selection().line());
         show.accept(screen());
     }
 
@@ -267,7 +287,9 @@ public final class Desk implements AutoCloseable {
         return new ScreenModel(session, settings, notice)
                 .screen(planned(), new ScreenModel.Said(background.failure(), working, foot.said(settings)))
                 .with(quick.screen(), entry.screen(), bench.screen())
-                .ruled(LimitScales.of(rules.rules(session.selection().line()), printing()));
+                .ranked(ranking.page(planned()))
+                .ruled(LimitScales.of(rules.rules(session.selection().line()), printing()))
+                .plotted(plots.plot(session.selection().line()));
     }
 
     /** What can be changed in the unfolded line of the card. */
@@ -291,6 +313,8 @@ public final class Desk implements AutoCloseable {
         background.close();
         quick.end();
         rules.end();
+        ranking.end();
+        plots.end();
         clerk.close();
     }
 

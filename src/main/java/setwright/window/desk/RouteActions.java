@@ -12,6 +12,9 @@ public interface RouteActions {
 
     void delete(String setUp);
 
+    /** The blank squared up in loads before all others; the first of them is chosen. */
+    void squareUp();
+
     /** So many places later, or earlier. */
     void move(String setUp, int by);
 }

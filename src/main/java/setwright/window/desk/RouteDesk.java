@@ -7,6 +7,8 @@ import setwright.job.DrawnOperation;
 import setwright.job.DrawnSetUp;
 import setwright.job.Job;
 import setwright.job.RouteEdits;
+import setwright.job.SquaringUp;
+import setwright.shop.Stop;
 import setwright.window.model.Planned;
 import setwright.window.model.StillAsked;
 import setwright.window.state.Selection;
@@ -60,6 +62,27 @@ final class RouteDesk implements RouteActions {
                         name(planned, setUp) + (by < 0 ? " earlier" : " later"),
                         RouteEdits.moved(planned.drawnUp(), setUp, by),
                         desk.session().selection()));
+    }
+
+    @Override
+    public void squareUp() {
+        desk.planned().ifPresent(planned -> {
+            Optional<String> stop = planned.plan().rows().all(Stop.class).stream()
+                    .filter(row -> row.form() == Stop.Form.VISE && row.kept().owned() != 0)
+                    .map(Stop::id)
+                    .findFirst();
+            Job before = planned.job();
+            Job squared = SquaringUp.of(planned.drawnUp(), stop);
+            if (squared.equals(before)) {
+                desk.say(
+                        SquaringUp.suits(before.plan().blank())
+                                ? "Every side is clean already, or cut in a set-up that is written down."
+                                : "Squaring up wants a blank with six flat sides.");
+            } else {
+                String first = squared.plan().setUps().get(0).id();
+                desk.step("Blank squared up", squared, new Selection(first, ""));
+            }
+        });
     }
 
     private Optional<Planned> at(String setUp) {

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import setwright.figures.Figure;
 import setwright.figures.Figures;
 
@@ -28,11 +29,25 @@ final class FigureSearch {
         return at < 0 ? NOWHERE : at;
     }
 
+    /** What the trade calls it besides. */
+    private static final Map<String, List<String>> ALSO = Map.of(
+            "spindle-speed", List.of("rpm", "revs", "rev"),
+            "cutting-speed", List.of("sfm", "surface"),
+            "table-feed", List.of("ipm"),
+            "touch-off", List.of("edge", "zero", "finder"),
+            "across-flats", List.of("hex", "hexagon", "af"),
+            "flats-on-round", List.of("polygon"),
+            "bolt-circle", List.of("pcd", "bc", "pitch circle"),
+            "sweep-centre", List.of("indicate", "clock"),
+            "mass", List.of("weight"),
+            "gauge-stack", List.of("slips", "jo"));
+
     private static int rank(Figure figure, List<String> wanted) {
         if (wanted.isEmpty()) {
             return 0;
         }
         List<String> name = words(figure.name());
+        List<String> also = ALSO.getOrDefault(figure.name(), List.of());
         if (figure.name().equals(String.join("-", wanted))) {
             return 0;
         }
@@ -41,7 +56,9 @@ final class FigureSearch {
         for (int i = 0; i < wanted.size(); i++) {
             String word = wanted.get(i);
             boolean inPlace = i < name.size() && name.get(i).startsWith(word);
-            rank += name.contains(word) ? 0 : inPlace ? 1 : begun(name, word) ? 2 : begun(all, word) ? 10 : NOWHERE;
+            rank += name.contains(word) || also.contains(word)
+                    ? 0
+                    : inPlace ? 1 : begun(name, word) ? 2 : begun(all, word) ? 10 : NOWHERE;
         }
         return rank;
     }

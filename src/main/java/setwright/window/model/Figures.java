@@ -82,6 +82,7 @@ final class Figures {
         for (SurfaceLeft left : cut.surfaces()) {
             worked(left.surface().name(), "Left on the " + left.surface().words(), left.normal(), band(left.band()));
         }
+        cut.work().forEach(gives -> worked(gives.where().name(), "", gives.worked(), band(gives.band())));
     }
 
     private void hold(String name, OperationHold hold, String said) {

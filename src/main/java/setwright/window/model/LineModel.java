@@ -2,8 +2,10 @@ package setwright.window.model;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import setwright.cutting.Limit;
+import setwright.plan.cut.LooseLimit;
 import setwright.plan.cut.OperationCut;
 import setwright.window.state.Selection;
 import setwright.window.state.Session;
@@ -64,19 +66,31 @@ final class LineModel {
                         .collect(Collectors.joining(", "));
     }
 
-    /** For instance {@code Binds first: tool spring 62 %, then spindle power 40 %}. */
+    /** For instance {@code Binds first: tool spring 62 %, then spindle power 40 % of its limit; chatter 50 to 90 %, an estimate}. */
     private static String limits(Planned planned, Selection at) {
-        List<Limit> limits = planned.plan()
+        return planned.plan()
                 .cut()
                 .operation(at.line())
-                .map(OperationCut::limits)
-                .orElse(List.of());
-        if (limits.isEmpty()) {
-            return "";
-        }
+                .filter(cut -> !cut.limits().isEmpty())
+                .map(LineModel::limits)
+                .orElse("");
+    }
+
+    private static String limits(OperationCut cut) {
+        double first = cut.limits().get(0).used();
         return "Binds first: "
-                + limits.stream().limit(2).map(LineModel::share).collect(Collectors.joining(", then "))
-                + " of its limit";
+                + cut.limits().stream().limit(2).map(LineModel::share).collect(Collectors.joining(", then "))
+                + " of its limit"
+                + cut.looseLimits().stream()
+                        .flatMap(loose -> mayBindFirst(loose, first).stream())
+                        .collect(Collectors.joining());
+    }
+
+    private static Optional<String> mayBindFirst(LooseLimit loose, double first) {
+        return Optional.ofNullable(loose.used())
+                .filter(used -> used.high() > first)
+                .map(used -> "; " + loose.name().words() + " " + Math.round(used.low() * 100) + " to "
+                        + Math.round(used.high() * 100) + " %, an estimate");
     }
 
     private static String share(Limit limit) {

@@ -53,6 +53,17 @@ final class Places {
     private static final Place OFFSET =
             new HoldingPlace<>(ViseField.OFFSET, "Part off the middle", Sort.length(Double.NEGATIVE_INFINITY));
 
+    private static final Place JAWS = new HoldingPlace<>(ViseField.JAWS, "Jaws", Sort.row(ShopChoices::jaws));
+    private static final Place JAW_CUT =
+            new HoldingPlace<>(ViseField.JAW_CUT, "Cut to", Sort.words(List.of(ViseHolding.JawCut.values())));
+    private static final Place JAW_CUT_DEPTH =
+            new HoldingPlace<>(ViseField.JAW_CUT_DEPTH, "Cut below the jaw top", Sort.length(0));
+    private static final Place BETWEEN = new HoldingPlace<>(
+            ViseField.BETWEEN, "At the moving jaw", Sort.words(List.of(ViseHolding.Between.values())));
+    private static final Place PARTS = new HoldingPlace<>(ViseField.PARTS, "Side by side", Sort.COUNT);
+    private static final Place VISES = new HoldingPlace<>(ViseField.VISES, "Vises", Sort.COUNT);
+    private static final Place APART = new HoldingPlace<>(ViseField.APART, "Vises apart", Sort.length(0));
+
     private final Planned planned;
     private final Selection at;
 
@@ -92,7 +103,10 @@ final class Places {
             case "", Selection.PART -> List.of();
             case Selection.HOLDING ->
                 inVise()
-                        ? List.of(List.of(SideUpPlace.UP, SEAT, INSET, OFFSET))
+                        ? List.of(
+                                List.of(SideUpPlace.UP, SEAT, INSET, OFFSET),
+                                List.of(JAWS, JAW_CUT, JAW_CUT_DEPTH, BETWEEN),
+                                List.of(PARTS, VISES, APART))
                         : holding()
                                 .map(HoldingPlaces::more)
                                 .map(Places::withSideUp)

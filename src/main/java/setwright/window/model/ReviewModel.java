@@ -35,6 +35,7 @@ public final class ReviewModel {
                         new Review.Section("What could not be checked, and what it needs", model.unlooked()),
                         new Review.Section("What it rests on: values that nobody inked", model.pencilled()),
                         new Review.Section("Tolerances of place", model.places()),
+                        new Review.Section("Choices against the ranking", model.chosen()),
                         new Review.Section("Signed", model.signed())),
                 model.sign());
     }
@@ -135,6 +136,11 @@ public final class ReviewModel {
                         budget.setUp(),
                         budget.operation()))
                 .toList();
+    }
+
+    private List<Review.Item> chosen() {
+        List<Review.Item> items = AgainstRanking.of(planned);
+        return items.isEmpty() ? List.of(Review.Item.of("None: what stands first is taken.", "")) : items;
     }
 
     private List<Review.Item> signed() {

@@ -2,6 +2,7 @@ package setwright.window.model;
 
 import java.util.List;
 import java.util.Optional;
+import setwright.drawing.Drawing;
 import setwright.plan.Plan;
 import setwright.window.state.Notice;
 import setwright.window.state.Selection;
@@ -17,7 +18,9 @@ import setwright.window.state.Way;
  * @param quick the quick check; closed while nobody asks
  * @param entry the page of drawing notes; closed while none are entered
  * @param bench a bench figure that is asked for; closed while none is
+ * @param ranking what would hold the chosen line; closed while nobody asks
  * @param person name offered for signatures
+ * @param plot that lies over the bench; empty while the set-up is to be seen
  */
 public record Screen(
         String title,
@@ -36,7 +39,9 @@ public record Screen(
         String person,
         Quick quick,
         EntryPage entry,
-        BenchPage bench) {
+        BenchPage bench,
+        RankingPage ranking,
+        Optional<Drawing> plot) {
     public Screen {
         route = List.copyOf(route);
     }
@@ -44,7 +49,14 @@ public record Screen(
     public Screen with(Quick asked, EntryPage entered, BenchPage bench) {
         return new Screen(
                 title, way, head, route, card, next, walk, review, at, plan, notice, undo, redo, person, asked, entered,
-                bench);
+                bench, ranking, plot);
+    }
+
+    /** The same with a ranking over the card. */
+    public Screen ranked(RankingPage page) {
+        return new Screen(
+                title, way, head, route, card, next, walk, review, at, plan, notice, undo, redo, person, quick, entry,
+                bench, page, plot);
     }
 
     /** The same with what was found of the limits of the unfolded line. */
@@ -66,6 +78,15 @@ public record Screen(
                 person,
                 quick,
                 entry,
-                bench);
+                bench,
+                ranking,
+                plot);
+    }
+
+    /** The same with a plot over the bench. */
+    public Screen plotted(Optional<Drawing> drawn) {
+        return new Screen(
+                title, way, head, route, card, next, walk, review, at, plan, notice, undo, redo, person, quick, entry,
+                bench, ranking, drawn);
     }
 }

@@ -53,7 +53,9 @@ public final class ScreenModel {
                 settings.person(),
                 Quick.CLOSED,
                 EntryPage.CLOSED,
-                BenchPage.CLOSED);
+                BenchPage.CLOSED,
+                RankingPage.CLOSED,
+                Optional.empty());
     }
 
     private static Head head(Optional<Planned> planned, String failure, String working) {

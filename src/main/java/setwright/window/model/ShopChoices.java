@@ -10,6 +10,7 @@ import setwright.plan.choose.ChoicePlan;
 import setwright.quantity.Length;
 import setwright.quantity.Typed;
 import setwright.shop.Cutter;
+import setwright.shop.OtherJaws;
 import setwright.shop.Parallels;
 import setwright.shop.Vise;
 
@@ -72,6 +73,13 @@ final class ShopChoices {
         return planned.plan().rows().all(Vise.class).stream()
                 .map(vise -> new Choice(vise.id(), vise.name()))
                 .toList();
+    }
+
+    static List<Choice> jaws(Planned planned, String setUp) {
+        List<Choice> all = new ArrayList<>();
+        all.add(new Choice(ViseHolding.NONE, "the vise's own"));
+        planned.plan().rows().all(OtherJaws.class).forEach(jaws -> all.add(new Choice(jaws.id(), jaws.name())));
+        return all;
     }
 
     static List<Choice> parallels(Planned planned, String setUp) {

@@ -39,6 +39,17 @@ record Sort<T>(
 
     static final Sort<Typed<Length>> SIZE = typed((reading, text) -> positive(reading.length(text)));
 
+    /** A whole number of at least one. */
+    static final Sort<Integer> COUNT =
+            new Sort<>((reading, text) -> count(text), value -> Integer.toString(value), (planned, line) -> List.of());
+
+    private static Integer count(String text) {
+        if (!text.strip().matches("[1-9][0-9]{0,4}")) {
+            throw new Unreadable("has to be a whole number of at least 1");
+        }
+        return Integer.valueOf(text.strip());
+    }
+
     static Sort<String> row(BiFunction<Planned, String, List<Choice>> choices) {
         return new Sort<>((reading, text) -> text, value -> value, choices);
     }

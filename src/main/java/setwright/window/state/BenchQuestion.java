@@ -18,11 +18,16 @@ public record BenchQuestion(
         boolean open, String search, String figure, Map<String, String> typed, List<String> recent) {
     private static final int KEPT = 8;
 
-    public static final BenchQuestion CLOSED = new BenchQuestion(false, "", "", Map.of(), List.of());
+    public static final BenchQuestion CLOSED = closed(List.of());
 
     public BenchQuestion {
         typed = Collections.unmodifiableMap(new LinkedHashMap<>(typed));
         recent = List.copyOf(recent);
+    }
+
+    /** Nothing is asked yet; these were asked for in an earlier session. */
+    public static BenchQuestion closed(List<String> recent) {
+        return new BenchQuestion(false, "", "", Map.of(), recent);
     }
 
     /** A new question. */
@@ -31,7 +36,7 @@ public record BenchQuestion(
     }
 
     public BenchQuestion closed() {
-        return new BenchQuestion(false, search, figure, typed, recent);
+        return new BenchQuestion(false, search, figure, typed, figure.isEmpty() ? recent : newest(figure));
     }
 
     /** Whoever looks on has not chosen yet. */
@@ -46,15 +51,14 @@ public record BenchQuestion(
 
     /** What was typed for it before stands in its blanks still. */
     public BenchQuestion choosing(String name) {
+        return new BenchQuestion(open, search, name, name.equals(figure) ? typed : Map.of(), newest(name));
+    }
+
+    private List<String> newest(String name) {
         List<String> names = new ArrayList<>(recent);
         names.remove(name);
         names.add(0, name);
-        return new BenchQuestion(
-                open,
-                search,
-                name,
-                name.equals(figure) ? typed : Map.of(),
-                names.subList(0, Math.min(KEPT, names.size())));
+        return names.subList(0, Math.min(KEPT, names.size()));
     }
 
     public BenchQuestion with(String blank, String text) {

@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Properties;
 import org.jspecify.annotations.Nullable;
@@ -15,6 +16,7 @@ import org.jspecify.annotations.Nullable;
 public final class SettingsFile {
     private static final String NAME = "settings.properties";
     private static final String QUICK = "quick.";
+    private static final String FIGURES = "figures";
 
     private final Path file;
 
@@ -40,7 +42,8 @@ public final class SettingsFile {
                 read.getProperty("look", ""),
                 !read.getProperty("lessons", "").equals("no"),
                 recent(read),
-                quick(read));
+                quick(read),
+                figures(read));
     }
 
     private static List<Path> recent(Properties read) {
@@ -54,6 +57,12 @@ public final class SettingsFile {
         return recent;
     }
 
+    private static List<String> figures(Properties read) {
+        return Arrays.stream(read.getProperty(FIGURES, "").split(","))
+                .filter(name -> !name.isBlank())
+                .toList();
+    }
+
     /** Whether it could be written. */
     public boolean write(Settings settings) {
         Properties written = new Properties();
@@ -61,6 +70,7 @@ public final class SettingsFile {
         put(written, "person", settings.person());
         put(written, "look", settings.look());
         settings.quick().texts().forEach((field, text) -> put(written, QUICK + field.key(), text));
+        put(written, FIGURES, String.join(",", settings.figures()));
         put(written, "lessons", settings.lessons() ? null : "no");
         for (int i = 0; i < settings.recent().size(); i++) {
             put(written, "recent." + (i + 1), settings.recent().get(i).toString());

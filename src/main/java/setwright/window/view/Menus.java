@@ -69,6 +69,17 @@ final class Menus extends JMenuBar {
         menu.addSeparator();
         chosen(menu, "setUp.left", "Move left", "ctrl LEFT", (route, id) -> route.move(id, -1));
         chosen(menu, "setUp.right", "Move right", "ctrl RIGHT", (route, id) -> route.move(id, 1));
+        squareUp(menu);
+    }
+
+    private void squareUp(JMenu menu) {
+        menu.addSeparator();
+        item(
+                menu,
+                "setUp.squareUp",
+                "Square up the blank",
+                "ctrl B",
+                () -> desk.route().squareUp());
     }
 
     private void chosen(JMenu menu, String name, String text, String key, BiConsumer<RouteActions, String> does) {
@@ -108,8 +119,10 @@ final class Menus extends JMenuBar {
         item(view, "view.route", "Route", "F6", frame::toRoute);
         JMenuItem caution =
                 item(view, "view.next", "Next caution", "F4", () -> desk.next().open());
+        item(view, "view.ranking", "What else would hold it", "F12", frame::ranking);
         item(view, "view.quick", "Quick check", "F9", () -> desk.quick().open());
         item(view, "view.figures", "Bench figures", "F5", () -> desk.bench().open());
+        item(view, "view.plots", "Plots of the line", "F8", frame::plots);
         view.addSeparator();
         item(view, "view.units", "Inch or metric", "ctrl U", desk::units);
         item(view, "view.look", "Next look", "F11", () -> frame.putOn(Look.now().next()));

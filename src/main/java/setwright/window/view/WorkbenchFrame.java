@@ -14,6 +14,7 @@ import setwright.window.desk.Desk;
 import setwright.window.look.Look;
 import setwright.window.look.Palette;
 import setwright.window.look.WindowIcon;
+import setwright.window.model.RankingPage;
 import setwright.window.model.Screen;
 import setwright.window.state.Notice;
 import setwright.window.state.Way;
@@ -28,6 +29,7 @@ import setwright.window.view.next.NextPage;
 import setwright.window.view.notice.NoticeView;
 import setwright.window.view.part.Keys;
 import setwright.window.view.quick.QuickView;
+import setwright.window.view.rank.RankingView;
 import setwright.window.view.review.ReviewView;
 import setwright.window.view.route.RoutePictures;
 import setwright.window.view.route.RouteView;
@@ -44,7 +46,7 @@ public final class WorkbenchFrame extends JFrame {
     private final transient RoutePictures pictures = new RoutePictures();
     private final HeadView head;
     private final RouteView route;
-    private final BenchPanel bench = new BenchPanel();
+    private final BenchPanel bench;
     private final CardView card;
     private final transient OperationOrder order;
     private final NoticeView notice;
@@ -55,6 +57,7 @@ public final class WorkbenchFrame extends JFrame {
     private final EntryView entry;
     private final QuickView quick;
     private final BenchFiguresView figures;
+    private final RankingView ranking;
     private final CardLayout pages = new CardLayout();
     private final JPanel whole = new JPanel(pages);
     private final CardLayout ways = new CardLayout();
@@ -70,6 +73,7 @@ public final class WorkbenchFrame extends JFrame {
         setIconImages(WindowIcon.sizes());
         files = new FileMenu(desk, this);
         head = new HeadView(desk::way);
+        bench = new BenchPanel(desk::nextPlot);
         route = new RouteView(pictures, desk.route());
         card = new CardView(desk.card(), desk.operations());
         order = new OperationOrder(card, desk.operations());
@@ -81,6 +85,7 @@ public final class WorkbenchFrame extends JFrame {
         entry = new EntryView(desk.entry());
         quick = new QuickView(desk.quick(), this::keepQuick);
         figures = new BenchFiguresView(desk.bench());
+        ranking = new RankingView(desk.ranking());
         menus = new Menus(desk, this);
         setJMenuBar(menus);
         lay();
@@ -108,6 +113,7 @@ public final class WorkbenchFrame extends JFrame {
         pages.add(card, "cell 0 0, grow, wmin 0, hmin 0");
         pages.add(notice, "cell 0 0, grow, wmin 0, hmin 0");
         pages.add(entry, "cell 0 0, grow, wmin 0, hmin 0");
+        pages.add(ranking, "cell 0 0, grow, wmin 0, hmin 0");
         pages.add(nextPage, "cell 0 1, growx, wmin 0");
         column.add(pages);
         plan.add(bench, "w 0:60%, h 0:100%");
@@ -133,14 +139,21 @@ public final class WorkbenchFrame extends JFrame {
         pictures.show(screen.plan());
         head.show(screen.head(), screen.way());
         route.show(screen.route());
-        bench.show(screen.plan(), screen.entry().open() ? screen.at().withLine(Place.FINISHED) : screen.at());
+        bench.show(
+                screen.plan(),
+                screen.entry().open() ? screen.at().withLine(Place.FINISHED) : screen.at(),
+                screen.plot());
         card.show(screen.card());
         boolean reading = !screen.notice().title().isEmpty();
-        card.setVisible(!reading && !screen.entry().open());
+        boolean busy = reading || screen.entry().open();
+        card.setVisible(!busy && !screen.ranking().open());
         if (entry.show(screen.entry())) {
             keyboardToPage();
         }
         entry.setVisible(!reading && screen.entry().open());
+        if (ranking.show(busy ? RankingPage.CLOSED : screen.ranking())) {
+            keyboardToPage();
+        }
         if (notice.show(screen.notice())) {
             keyboardToPage();
         }
@@ -163,6 +176,8 @@ public final class WorkbenchFrame extends JFrame {
             notice.takeKeyboard();
         } else if (entry.isVisible()) {
             entry.takeKeyboard();
+        } else if (ranking.isVisible()) {
+            ranking.takeKeyboard();
         } else {
             card.takeKeyboard();
         }
@@ -232,6 +247,11 @@ public final class WorkbenchFrame extends JFrame {
         return order;
     }
 
+    void ranking() {
+        desk.way(Way.PLAN);
+        desk.ranking().open();
+    }
+
     void toRoute() {
         desk.way(Way.PLAN);
         route.takeKeyboard();
@@ -245,6 +265,11 @@ public final class WorkbenchFrame extends JFrame {
     void toBench() {
         desk.way(Way.PLAN);
         bench.takeKeyboard();
+    }
+
+    void plots() {
+        desk.way(Way.PLAN);
+        desk.nextPlot();
     }
 
     void putOn(Look look) {
@@ -268,9 +293,11 @@ public final class WorkbenchFrame extends JFrame {
                                 "In a field: type a value, Enter inks it, Delete gives it back to the pencil; Page up and Page down nudge it",
                                 "Ctrl+I inks all that is pencilled in the unfolded line",
                                 "F3 goes to the bench; there left and right wind the cutter along, T goes to the tightest place, S adds the end view, + - 0 larger, smaller, fit",
+                                "F8 shows the plots of the line over the bench, one after the other: force, depth against speed, time against quantity, error budget; Esc leads back to the set-up",
                                 "Ctrl+N begins a new job: the size, then notes as they stand on the drawing, one a line; F7 adds notes to the open job; Ctrl+Shift+N is the same job again, for another quantity",
                                 "F9 opens the quick check from anywhere: nine fields, answers as they are typed; Esc leads back",
                                 "F5 opens the bench figures: type what is asked for, Enter, then what is known; Esc leads back",
+                                "F12 ranks what would hold the chosen operation's cutter, or the work where none is chosen: up and down, Enter takes it, Esc leads back. Ctrl+B squares up the blank",
                                 "F4 opens the next caution; then 1, 2 or 3 takes a remedy, Esc closes it",
                                 "Ctrl+Z and Ctrl+Y undo and redo, without limit",
                                 "F11: paper, night or as printed; Ctrl+U: inch or metric; Ctrl+1, 2, 3: plan, walk through, review",

@@ -37,6 +37,34 @@ class BenchDeskTest {
         test.close();
     }
 
+    @ParameterizedTest
+    @CsvSource({
+        "rpm 25 12, spindle-speed",
+        "edge 10, touch-off",
+        "hex 6 20, across-flats",
+        "pcd 6 80, bolt-circle",
+        "flats 6 30, across-flats",
+        "index 28, index-plain",
+        "gear 40 2, gear-cutter",
+        "tap M8, tap-drill"
+    })
+    void a_question_in_the_words_of_the_trade_finds_its_figure(String typed, String figure) {
+        test.desk().bench().search(typed);
+
+        assertThat(page().figure()).isEqualTo(figure);
+    }
+
+    @Test
+    void what_was_asked_last_is_kept_with_the_settings() {
+        test.desk().bench().search("key 40");
+        test.desk().bench().close();
+        test.desk().bench().open();
+        test.desk().bench().search("tap");
+        test.desk().bench().choose("");
+
+        assertThat(test.desk().settings().figures()).startsWith("tap-drill", "key");
+    }
+
     /** One key opens the page; then the letters of the search, Enter, and each blank with an Enter between. */
     @ParameterizedTest
     @CsvSource({

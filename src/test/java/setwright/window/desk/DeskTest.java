@@ -9,6 +9,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import setwright.drawing.Drawing;
 import setwright.job.Standing;
 import setwright.window.model.Badge;
 import setwright.window.model.Field;
@@ -94,6 +95,26 @@ class DeskTest {
                 .allSatisfy(
                         pin -> assertThat(pin.at()).isGreaterThan(depth.now()).isLessThan(depth.end()));
         assertThat(depth.spoken()).startsWith("depth ").contains(" binds at ");
+    }
+
+    @Test
+    void the_plots_of_a_line_follow_one_another_and_after_the_last_the_set_up_is_there_again() {
+        unfold("Face the top");
+        assertThat(desk.screen().plot()).isEmpty();
+
+        desk.nextPlot();
+        Drawing force = test.when(screen -> screen.plot().isPresent()).plot().orElseThrow();
+        desk.nextPlot();
+        assertThat(desk.screen().plot()).isPresent().get().isNotEqualTo(force);
+        int shown = 2;
+        while (desk.screen().plot().isPresent()) {
+            desk.nextPlot();
+            shown++;
+            assertThat(shown).isLessThan(6);
+        }
+        desk.nextPlot();
+        desk.back();
+        assertThat(desk.screen().plot()).isEmpty();
     }
 
     @Test

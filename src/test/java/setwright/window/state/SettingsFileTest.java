@@ -22,7 +22,8 @@ class SettingsFileTest {
                         "NIGHT",
                         false,
                         List.of(folder.resolve("b.json"), folder.resolve("a.json")))
-                .withQuick(QuickFields.USUAL.with(QuickField.CUT, "5 x 1/4"));
+                .withQuick(QuickFields.USUAL.with(QuickField.CUT, "5 x 1/4"))
+                .withFigures(List.of("tap-drill", "index-plain"));
 
         assertThat(new SettingsFile(folder.resolve("data")).write(settings)).isTrue();
 

@@ -39,6 +39,7 @@ public final class BenchView extends JComponent {
     private transient Drawing drawing = Drawing.EMPTY;
     private transient Set<View> drawnViews = EnumSet.noneOf(View.class);
     private transient Eye eye = Eye.FIT;
+    private transient Optional<Drawing> plot = Optional.empty();
     private boolean sideAsked;
 
     public BenchView() {
@@ -52,7 +53,13 @@ public final class BenchView extends JComponent {
         BenchKeys.bind(this);
     }
 
-    public void show(Optional<Plan> shown, Selection at) {
+    /** @param lying a plot that lies over the set-up; empty for none */
+    public void show(Optional<Plan> shown, Selection at, Optional<Drawing> lying) {
+        if (!lying.equals(plot)) {
+            plot = lying;
+            eye = Eye.FIT;
+            repaint();
+        }
         boolean known = at.line().equals(Place.FINISHED)
                 || shown.flatMap(now -> now.part().operation(at.line())).isPresent();
         String operation = known ? at.line() : "";
@@ -137,7 +144,7 @@ public final class BenchView extends JComponent {
         g.setFont(getFont());
         DrawingPainter.paint(
                 g,
-                drawing,
+                plot.orElse(drawing),
                 new Rectangle2D.Double(0, 0, getWidth(), getHeight()),
                 Look.now().ofDrawings(),
                 eye);

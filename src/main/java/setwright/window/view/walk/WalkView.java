@@ -144,7 +144,7 @@ public final class WalkView extends JPanel {
         back.setText("Back");
         back.setEnabled(walk.number() > 1);
         number.setForeground(Palette.now().pencil());
-        bench.show(plan, new Selection(walk.setUp(), walk.operation()));
+        bench.show(plan, new Selection(walk.setUp(), walk.operation()), Optional.empty());
         if (turned && isShowing()) {
             takeKeyboard();
         }
