@@ -25,6 +25,28 @@ class GearsTest {
                 .hasMessageContaining("begin at 12");
     }
 
+    /** Printed as {@code 2.157/P}, {@code 2.200/P + 0.002 in} or {@code 2.25 m}; 24 teeth an inch is fine, 10 is coarse. */
+    @Test
+    void whole_depths_are_those_of_the_printed_proportions() {
+        for (CsvRows.Row row : CsvRows.beside(GearsTest.class, "gear-proportions.csv")) {
+            String system = row.text("system");
+            String printed = row.text("whole_depth");
+            double pitch = system.contains("fine") ? 24 : 10;
+            double module = 25.4 / pitch;
+            boolean byModule = system.startsWith("module");
+            double angle = system.startsWith("14.5") || printed.startsWith("2.157") ? 14.5 : 20;
+            double factor = Double.parseDouble(printed.split("[/ ]")[0]);
+            double more = printed.contains("+ 0.002 in") ? 0.002 * 25.4 : 0;
+
+            assertThat(GearSizes.depth(Math.toRadians(angle), byModule ? 0 : pitch)
+                            .kernel()
+                            .applyAsDouble(new double[] {module}))
+                    .as(system)
+                    .isCloseTo(factor * module + more, within(1e-9));
+            assertThat(row.text("outside_diameter")).as(system).contains("(N+2)");
+        }
+    }
+
     private static double number(String system, int teeth) {
         return switch (system) {
             case "DP" -> InvoluteCutters.number(teeth, InvoluteCutters.Numbering.DIAMETRAL_PITCH);
